@@ -28,6 +28,8 @@ JOB_FOLDERS = (
 )
 # What stands above the rules and what is kept: deeds, questions to the record, printed pages.
 ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
+# Deeds of a narrower sort, and what opens files, and processes for them, and writes no deed.
+OPENS_OR_WRITES = ("_actions", "_files")
 
 SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*place*.py")
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
@@ -85,7 +87,7 @@ def level(module: str) -> int | None:
     first, folder, name = (*module.split("."), "", "")[:3]
     if first != "desktop_app" or folder not in JOB_FOLDERS:
         return None
-    if name == "screen" or name in ABOVE_STORED or name.endswith("_actions"):
+    if name == "screen" or name in ABOVE_STORED or name.endswith(OPENS_OR_WRITES):
         return 3 if name == "screen" else 2
     return 1 if name.startswith("stored") else 0
 

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from demo_shop.plain_faults_chassis import FAULTS
 from desktop_app.commands.shop_place import kinds_of, new_place
+from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import FILE_NAME
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
@@ -25,7 +26,9 @@ def large_history(
 
     Where nothing is searched for, the search index need not be written: it takes longest.
     """
-    new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
+    record = new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC))
+    change_rule(record, "shop_name", "Ten Years")  # where no deed was done, the set-up page comes
+    record.close()
     raw = sqlite3.connect(folder / FILE_NAME)
     raw.execute("PRAGMA synchronous = OFF")
     chance = random.Random(seed)

@@ -177,6 +177,14 @@ def test_the_commands_start_without_the_window_and_the_heavy_libraries() -> None
     assert loaded_by("import desktop_app.commands", {"PySide6", *HEAVY}) == []
 
 
+def test_a_shop_is_opened_without_what_saves_objects(tmp_path: Path) -> None:
+    statements = (
+        "from pathlib import Path; from desktop_app.commands import shop_place\n"
+        f"shop_place.new_place(Path({str(tmp_path / 'shop')!r}), shop_place.now).close()"
+    )
+    assert loaded_by(statements, {"sqlalchemy.orm"}) == []
+
+
 def test_the_rules_load_neither_qt_nor_the_database() -> None:
     paths = [source.path for source in sources(ROOT) if source.is_rule()]
     names = [path.removesuffix(".py").removesuffix("/__init__").replace("/", ".") for path in paths]

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 
 from desktop_app.commands.exporting import walked
 from desktop_app.commands.named_file import at_home
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.counted_words import (
     entries_counted,
     jobs_counted,
@@ -44,7 +44,7 @@ def import_any(asked: Asked) -> Outcome:
 
 
 def _refuse_what_is_no_export(asked: Asked, folder: Path) -> None:
-    from desktop_app.records_exchanged.whole_folder_actions import is_export
+    from desktop_app.records_exchanged.whole_folder_files import is_export
 
     if not is_export(folder):
         raise ShopTrouble(

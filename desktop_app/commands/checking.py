@@ -6,8 +6,8 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:

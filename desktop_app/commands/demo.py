@@ -94,7 +94,7 @@ def write_files(folder: Path, draw_window: Callable[[Path, Path], None]) -> tupl
     """Write the comparison sheet, the week and a picture of the window into the folder."""
     from datetime import date
 
-    from desktop_app.commands.watching import symptom_names
+    from desktop_app.commands.opened_shop import symptom_names
     from desktop_app.parts_compared.sheet import write_sheet
     from desktop_app.parts_compared.stored_pairs import job_to_show
     from desktop_app.weekly_report.actions import write_week

@@ -7,8 +7,8 @@ from collections.abc import Generator
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ _Told = TypeVar("_Told")
 
 def export(asked: Asked) -> Outcome:
     """Write everything into a new or an empty folder."""
-    from desktop_app.records_exchanged.export_actions import export_everything
+    from desktop_app.records_exchanged.export_files import export_everything
 
     to = Path(asked.folder).expanduser().absolute()
     with shop_of(asked) as record:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:

@@ -10,9 +10,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from desktop_app.commands.named_file import at_home
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -27,10 +27,10 @@ def import_file(asked: Asked) -> Outcome:
     was taken for granted about the file is said on standard error.
     """
     from desktop_app.records_exchanged.import_actions import import_rows
-    from desktop_app.records_exchanged.map_actions import read_map_file
-    from desktop_app.records_exchanged.reading_actions import open_table
+    from desktop_app.records_exchanged.map_files import read_map_file
     from desktop_app.records_exchanged.row_words import kind_ids
     from desktop_app.records_exchanged.stored_import import ReadWith
+    from desktop_app.records_exchanged.table_files import open_table
     from desktop_app.symptom_search.stored_shop_words import ShopWords
 
     path = at_home(asked.file)
@@ -84,7 +84,7 @@ def _progress(rows: int) -> Told:
 
 def _write_refused(table: Table, told: ImportTold, source: Path) -> tuple[Path | None, str]:
     """Write the refused rows beside the file under a new name; return where, and what to say."""
-    from desktop_app.records_exchanged.reading_actions import write_rejected
+    from desktop_app.records_exchanged.table_files import write_rejected
 
     beside = source.with_name(f".{source.stem}.rejected.{os.getpid()}.csv")
     try:

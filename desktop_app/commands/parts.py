@@ -69,7 +69,7 @@ def _known(asked: Asked) -> tuple[dict[str, PartKind], Mapping[str, Instrument]]
     """Return the kinds and the instruments: the program's, and those of a shop that was named."""
     if not asked.shop:
         return kinds_of(), {}
-    from desktop_app.commands.watching import shop_of
+    from desktop_app.commands.opened_shop import shop_of
     from desktop_app.parts_compared.stored_pairs import drawer
 
     with shop_of(asked) as record:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from desktop_app.commands.days_said import day_said, span_said
+from desktop_app.commands.opened_shop import shop_of, symptom_names
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.commands.watching import day_said, shop_of, span_said, symptom_names
 from desktop_app.repair_jobs.systems import SYSTEMS
 
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from desktop_app.commands.opened_shop import shop_of, symptom_names
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import shelf_of
-from desktop_app.commands.watching import shop_of, symptom_names
 from desktop_app.language import tr
 
 

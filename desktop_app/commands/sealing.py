@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from desktop_app.commands.exporting import walked
 from desktop_app.commands.named_file import at_home
+from desktop_app.commands.opened_shop import shop_of, symptom_names
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.commands.watching import shop_of, symptom_names
 from desktop_app.language import tr
 from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 

@@ -6,9 +6,9 @@ import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.commands.watching import shop_of
 from desktop_app.parts_compared.compressed_air import Air
 from desktop_app.parts_compared.spark import (
     ESTIMATE,

@@ -3,32 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import contextmanager
 from datetime import date
 from typing import TYPE_CHECKING
 
+from desktop_app.commands.days_said import day_said, span_said
+from desktop_app.commands.opened_shop import shop_of, symptom_names
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.shop_place import chosen_place, open_place
 from desktop_app.returns_watched.met_by import is_aside
-from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.returns_watched.stored_return_rows import ReturnsFound
     from desktop_app.returns_watched.watching import WatchedJob
-    from desktop_app.shop_record.record import ShopRecord
-
-
-FIRST_YEAR, LAST_YEAR = 1900, 2200
-
-
-@contextmanager
-def shop_of(asked: Asked) -> Iterator[ShopRecord]:
-    """Open the shop that a command speaks of, and close it afterwards."""
-    record = open_place(chosen_place(asked.shop))
-    try:
-        yield record
-    finally:
-        record.close()
 
 
 def returns(asked: Asked) -> Outcome:
@@ -83,42 +68,3 @@ def _watched_line(job: WatchedJob, today: date) -> str:
     end = f"{job.expected_close.isoformat()} by {job.expected_close_by}"
     ends = "expected to end" if job.expected_close >= today else "may have ended"
     return f"{job.job}  {job.vehicle}:{said} {ends} {end}"
-
-
-def symptom_names() -> dict[str, str]:
-    """Return the plain name of each symptom group by its id, in the language spoken."""
-    from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
-
-    return {group.id: group.shown for group in shop_vocabulary().groups}
-
-
-def span_said(asked: Asked) -> tuple[date | None, date | None]:
-    """Return the days of --since and --until in their order; None is an open end."""
-    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
-    if since is not None and until is not None and since > until:
-        raise ShopTrouble(
-            f"--since {since.isoformat()} is later than --until {until.isoformat()}.",
-            do="Swap the two days.",
-        )
-    return since, until
-
-
-def day_said(option: str, text: str | None) -> date | None:
-    """Return the day of an option; a ShopTrouble says what is accepted."""
-    if text is None:
-        return None
-    try:
-        day = date.fromisoformat(text)
-        # ISO weeks and days without dashes are read too, and mean what few would guess.
-        if day.isoformat() != text:
-            raise ValueError(text)
-    except ValueError as error:
-        raise ShopTrouble(
-            f"{option}: '{text}' is not a day.", do="Accepted: a date like 2026-11-16."
-        ) from error
-    if not FIRST_YEAR <= day.year <= LAST_YEAR:
-        raise ShopTrouble(
-            f"{option}: {text} lies too far off.",
-            do=f"Accepted: a date of the years {FIRST_YEAR} to {LAST_YEAR}.",
-        )
-    return day

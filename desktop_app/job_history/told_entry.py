@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Literal
 from desktop_app.job_history.change_words import change_in_words
 from desktop_app.job_history.value_words import ShopSpeech, moment_in_words
 from desktop_app.language import tr
+from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.taken_back import taken_back_among
 
 if TYPE_CHECKING:
@@ -86,7 +87,7 @@ def _tell(
         _when(entry.at),
         entry.who or tr("nobody named"),
         entry.place,
-        entry.words,
+        deed_words(entry.words),
         state,
         tuple(_lines(entry, speech)),
         UNDONE_ALREADY if state == "taken back" else stays,

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any, Literal, TypeAlias
 
 from desktop_app.parts_compared.part_kinds.part_kind import Role, Span
+from desktop_app.parts_compared.shown_sum import Figure, ShownSum, shown_sum
 from desktop_app.parts_compared.uncertainty import COVERAGE
 
 DimensionVerdict: TypeAlias = Literal[
@@ -37,6 +38,13 @@ class SideValue:
     expanded_uncertainty: float | None
     readings: int
     instrument: str
+
+    @property
+    def figure(self) -> Figure | None:
+        """The value as a number with its doubt; None for a word."""
+        if isinstance(self.value, str):
+            return None
+        return Figure(self.value, self.expanded_uncertainty or 0.0)
 
     def as_json(self) -> dict[str, Any]:
         """Return the JSON object of one side."""
@@ -80,6 +88,19 @@ class DimensionComparison:
     def settled_against(self) -> bool:
         """Whether this dimension speaks against the replacement."""
         return self.verdict not in SETTLED_FOR | UNSETTLED
+
+    @property
+    def between(self) -> Figure | None:
+        """Replacement minus removed as a number with its doubt."""
+        if self.difference is None:
+            return None
+        return Figure(self.difference, self.difference_expanded_uncertainty or 0.0)
+
+    @property
+    def shown(self) -> ShownSum:
+        """How its three figures are shown, so that they agree with each other."""
+        old, new = (side.figure if side else None for side in (self.removed, self.replacement))
+        return shown_sum(old, new, self.between)
 
     def as_json(self) -> dict[str, Any]:
         """Return the JSON object of one dimension, in full precision."""

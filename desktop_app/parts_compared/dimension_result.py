@@ -9,6 +9,7 @@ from desktop_app.parts_compared.comparison import (
 )
 from desktop_app.parts_compared.dimension_sentence import missing_sentence
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+from desktop_app.parts_compared.uncertainty import Estimate
 
 
 def bare_result(
@@ -17,8 +18,9 @@ def bare_result(
     new: SideValue | None,
     verdict: DimensionVerdict,
     sentence: str,
+    between: Estimate | None = None,
 ) -> DimensionComparison:
-    """Return a result without a difference; whoever knows one adds it."""
+    """Return a result that nothing was decided about; `between` is the difference, if known."""
     return DimensionComparison(
         name=dimension.name,
         label=dimension.label,
@@ -27,8 +29,8 @@ def bare_result(
         essential=dimension.essential,
         removed=old,
         replacement=new,
-        difference=None,
-        difference_expanded_uncertainty=None,
+        difference=between.value if between else None,
+        difference_expanded_uncertainty=between.expanded() if between else None,
         allowed=dimension.allowed,
         probability_within=None,
         verdict=verdict,

@@ -9,6 +9,7 @@ from desktop_app.parts_compared.comparison import DimensionVerdict
 from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.reading import Side
+from desktop_app.parts_compared.shown_sum import ShownSum
 from desktop_app.parts_compared.shown_value import amount, doubt, number, span_text
 
 
@@ -16,19 +17,22 @@ from desktop_app.parts_compared.shown_value import amount, doubt, number, span_t
 class Judged:
     """A difference (or, for limits, a value) with what was decided about it.
 
-    `entered` is the largest size that went in, where that is how the value was read; `finer`
-    names the instrument that could settle what more readings can't.
+    `shown` is how it stands beside the figures of both parts. `entered` is the largest size that
+    went in, where that is how the value was read; `finer` names the instrument that could settle
+    what more readings can't.
     """
 
     dimension: Dimension
     value: float
     expanded: float
+    shown: ShownSum
     allowed: Span
     verdict: DimensionVerdict
     readings_needed: int | None = None
     same_instrument: bool = True
     entered: float | None = None
     finer: str | None = None
+    mirrored: bool = False
 
 
 def judged_sentence(judged: Judged) -> str:
@@ -98,13 +102,15 @@ def missing_sentence(dimension: Dimension, has_removed: bool, has_replacement: b
     return tr("{label}: not measured on either part.", label=label)
 
 
-def no_limit_sentence(dimension: Dimension, value: float, expanded: float) -> str:
+def no_limit_sentence(
+    dimension: Dimension, value: float, expanded: float, decimals: int | None
+) -> str:
     """Return the sentence for a value that has nothing to be held against."""
     return tr(
         "{label}: the new one reads {amount}{doubt}. No maker's limit is entered, "
         "so it is kept and not judged.",
         label=label_of(dimension),
-        amount=amount(value, dimension.unit, expanded),
+        amount=amount(value, dimension.unit, expanded, decimals),
         doubt=doubt(expanded),
     )
 
@@ -186,7 +192,10 @@ def _orientation(judged: Judged) -> str:
             label=label_of(judged.dimension),
             doubt=doubt(judged.expanded),
         )
-    return _allowed(judged, limit)
+    turned = _allowed(judged, limit)
+    if judged.mirrored:
+        turned += tr(" It looks like the mirror image of the old one.")
+    return turned
 
 
 def _allowed(judged: Judged, limit: str) -> str:
@@ -246,7 +255,8 @@ def _settling(judged: Judged) -> str:
 
 def _read(judged: Judged) -> str:
     unit = judged.dimension.unit
-    value = f"{amount(judged.value, unit, judged.expanded)}{doubt(judged.expanded)}"
+    expanded, decimals = judged.expanded, judged.shown.decimals
+    value = f"{amount(judged.value, unit, expanded, decimals)}{doubt(expanded)}"
     if judged.entered is None:
         return tr("the new one reads {value}", value=value)
     return tr(
@@ -269,9 +279,11 @@ def _moved(judged: Judged) -> str:
     value, expanded = judged.value, judged.expanded
     if value == 0 and expanded <= 0:
         return tr("no difference found")
-    size = amount(abs(value), judged.dimension.unit, expanded)
-    if float(number(abs(value), expanded)) == 0:
+    if float(number(value, expanded)) == 0:
         return tr("no difference found{doubt}", doubt=doubt(expanded))
+    shown = judged.shown
+    seen = value if shown.difference is None else shown.difference
+    size = amount(abs(seen), judged.dimension.unit, expanded, shown.decimals)
     if judged.dimension.role == "orientation":
         return tr("the new one is turned by {size}{doubt}", size=size, doubt=doubt(expanded))
     if value > 0:

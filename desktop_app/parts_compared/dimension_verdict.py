@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
-from desktop_app.language import tr
 from desktop_app.parts_compared import dimension_sentence as sentence
 from desktop_app.parts_compared.comparison import (
     DimensionComparison,
@@ -84,8 +83,7 @@ def _judge_difference(
     drawer: Mapping[str, Instrument],
 ) -> DimensionComparison:
     span = dimension.allowed or (None, None)
-    with_more = partial(_difference, dimension, old, new)
-    estimate = with_more(0)
+    between = partial(_difference, dimension)
     decide: Decide
     if dimension.role == "restored" and dimension.direction is not None:
         decide = partial(
@@ -94,50 +92,9 @@ def _judge_difference(
     else:
         off: DimensionVerdict = "turned" if dimension.role == "orientation" else "differs"
         decide = partial(decide_span, span=span, inside="same", outside=off, confidence=confidence)
-    verdict = decide(estimate)
-    close = verdict == "too close to tell"
-    needed = readings_needed(with_more, decide) if close else None
-    finer = _settling(dimension, old, new, decide, drawer) if close and needed is None else None
-    same_tool = old.instrument.is_one_with(new.instrument)
-    said = sentence.judged_sentence(
-        sentence.Judged(
-            dimension,
-            estimate.value,
-            estimate.expanded(),
-            span,
-            verdict,
-            needed,
-            same_tool,
-            finer=finer,
-        )
-    )
-    if verdict == "turned" and looks_mirrored(dimension, old.mean, new.mean):
-        said += tr(" It looks like the mirror image of the old one.")
-    said += _why_wider(dimension, {"removed": old, "replacement": new})
-    result = bare_result(dimension, _shown(old), _shown(new), verdict, said)
-    return replace(
-        result,
-        difference=estimate.value,
-        difference_expanded_uncertainty=estimate.expanded(),
-        probability_within=estimate.within(*span),
-        readings_needed=needed,
-        finer=finer,
-    )
-
-
-def _settling(
-    dimension: Dimension,
-    old: SideReading,
-    new: SideReading,
-    decide: Decide,
-    drawer: Mapping[str, Instrument],
-) -> str | None:
-    """Name the instrument that would settle it with three readings a side, the coarsest such."""
-    for tool in finer_ones(old.instrument, drawer):
-        before, after = (_as_read_with(tool, one) for one in (old, new))
-        if decide(_difference(dimension, before, after, 0)) != "too close to tell":
-            return tool.name
-    return None
+    undecided = _undecided(dimension, old, new, between(old, new, 0))
+    sides: dict[Side, SideReading] = {"removed": old, "replacement": new}
+    return _decided(undecided, dimension, sides, between, decide, drawer)
 
 
 def _judge_limit(
@@ -148,66 +105,88 @@ def _judge_limit(
     drawer: Mapping[str, Instrument],
 ) -> DimensionComparison:
     between = difference_estimate(old, new) if old and new else None
-    result = bare_result(dimension, _shown(old), _shown(new), "not measured", "")
-    if between is not None:
-        result = replace(
-            result,
-            difference=between.value,
-            difference_expanded_uncertainty=between.expanded(),
-        )
+    undecided = _undecided(dimension, old, new, between)
     if new is None:
         said = sentence.missing_sentence(dimension, old is not None, False)
-        return replace(result, sentence=said)
+        return replace(undecided, sentence=said)
     if dimension.allowed is None:
-        estimate = side_estimate(new)
-        said = sentence.no_limit_sentence(dimension, estimate.value, estimate.expanded())
-        return replace(result, sentence=said)
-    return _within_limits(dimension, new, result, confidence, drawer)
-
-
-def _within_limits(
-    dimension: Dimension,
-    new: SideReading,
-    result: DimensionComparison,
-    confidence: float,
-    drawer: Mapping[str, Instrument],
-) -> DimensionComparison:
-    span = dimension.allowed or (None, None)
-    with_more = partial(side_estimate, new)
-    estimate = with_more(0)
+        estimate, decimals = side_estimate(new), undecided.shown.decimals
+        said = sentence.no_limit_sentence(dimension, estimate.value, estimate.expanded(), decimals)
+        return replace(undecided, sentence=said)
     decide: Decide = partial(
         decide_span,
-        span=span,
+        span=dimension.allowed,
         inside="within limits",
         outside="outside limits",
         confidence=confidence,
     )
+    return _decided(undecided, dimension, {"replacement": new}, side_estimate, decide, drawer)
+
+
+def _undecided(
+    dimension: Dimension,
+    old: SideReading | None,
+    new: SideReading | None,
+    between: Estimate | None,
+) -> DimensionComparison:
+    return bare_result(dimension, _shown(old), _shown(new), "not measured", "", between)
+
+
+def _decided(
+    undecided: DimensionComparison,
+    dimension: Dimension,
+    sides: Mapping[Side, SideReading],
+    estimated: Callable[..., Estimate],
+    decide: Decide,
+    drawer: Mapping[str, Instrument],
+) -> DimensionComparison:
+    """Decide what is `estimated` of one side or two, and say what would settle a doubt.
+
+    `estimated` takes the sides and how many readings are added to each.
+    """
+    span, read = dimension.allowed or (None, None), tuple(sides.values())
+    estimate = estimated(*read, 0)
     verdict = decide(estimate)
-    close = verdict == "too close to tell"
-    needed = readings_needed(with_more, decide) if close else None
-    finer = None
-    if close and needed is None:
-        better = finer_ones(new.instrument, drawer)
-        settling = (t for t in better if decide(side_estimate(_as_read_with(t, new))) != verdict)
-        finer = next((tool.name for tool in settling), None)
+    needed = finer = None
+    if verdict == "too close to tell":
+        needed = readings_needed(partial(estimated, *read), decide)
+        finer = None if needed else _settling(read, estimated, decide, drawer)
+    first, last = read[0], read[-1]
     judged = sentence.Judged(
         dimension,
         estimate.value,
         estimate.expanded(),
+        undecided.shown,
         span,
         verdict,
         needed,
-        entered=new.mean if new.instrument.goes_in else None,
+        same_instrument=first.instrument.is_one_with(last.instrument),
+        entered=last.mean if len(read) == 1 and last.instrument.goes_in else None,
         finer=finer,
+        mirrored=verdict == "turned" and looks_mirrored(dimension, first.mean, last.mean),
     )
     return replace(
-        result,
+        undecided,
         verdict=verdict,
-        sentence=sentence.judged_sentence(judged) + _why_wider(dimension, {"replacement": new}),
+        sentence=sentence.judged_sentence(judged) + _why_wider(dimension, sides),
         probability_within=estimate.within(*span),
         readings_needed=needed,
         finer=finer,
     )
+
+
+def _settling(
+    read: Sequence[SideReading],
+    estimated: Callable[..., Estimate],
+    decide: Decide,
+    drawer: Mapping[str, Instrument],
+) -> str | None:
+    """Name the instrument that would settle it with three readings a side, the coarsest such."""
+    for tool in finer_ones(read[0].instrument, drawer):
+        again = (_as_read_with(tool, one) for one in read)
+        if decide(estimated(*again, 0)) != "too close to tell":
+            return tool.name
+    return None
 
 
 def _why_wider(dimension: Dimension, sides: Mapping[Side, SideReading]) -> str:

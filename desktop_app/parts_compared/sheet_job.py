@@ -24,6 +24,7 @@ from desktop_app.parts_compared.sheet_pair_file import pair_file_blocks
 from desktop_app.parts_compared.sheet_pair_short import short_pair
 from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
 from desktop_app.parts_compared.sheet_refit import refit_file_blocks
+from desktop_app.parts_compared.sheet_seen import found_words
 from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_spark import spark_blocks
 from desktop_app.parts_compared.sheet_values import clipped, whole
@@ -133,6 +134,8 @@ def _told(job: JobView) -> Iterator[Block]:
     conditions = conditions_in_words(ticks)
     if conditions:
         yield Words(f"{conditions[:1].upper()}{conditions[1:]}.", tr("When"))
+    if found := found_words(job):
+        yield Words(found, tr("Found"))
     cause = whole(job.cause)
     if job.cause_found is False:
         cause = tr("Not caught. {cause}", cause=cause).strip()

@@ -25,6 +25,7 @@ from desktop_app.parts_compared.sheet_facts import (
     PhotoPrinted,
     ViewPrinted,
 )
+from desktop_app.parts_compared.sheet_seen import found_words, photos_give, seen_words
 from desktop_app.parts_compared.sheet_values import (
     clipped,
 )
@@ -36,6 +37,7 @@ RESTORED_HEAD = tr("Restored where the old one was worn")
 OWN_FIGURES = tr("Judged by the shop's own figures for this kind of part, as they are on this day.")
 NOT_JUDGED = tr("This part kind is not on the shelf, so these parts were not judged.")
 LONGEST_EXPLAINED = 6000
+LEAST_HIGH = 36.0  # mm of a photo; less high, nobody sees on it what is told
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 
 PAIR_MEANS = {
@@ -56,15 +58,19 @@ def pair_blocks(
         yield _verdict(compared, against)
         if printed.own_kind:
             yield Words(OWN_FIGURES, look="quiet")
+    seen = "" if kind is None else seen_words(pair, kind)
     if printed.views:
         alone = len(printed.views) == 1 and printed.views[0].overlay is None
-        yield photo_row(printed.views[0], photo_high or (62.0 if alone else 48.0))
+        most = (62.0 if alone else 48.0) - photos_give(found_words(job), seen)
+        yield photo_row(printed.views[0], photo_high or max(most, LEAST_HIGH))
     else:
         yield Words(tr("No photos were put to these parts."), look="quiet")
     yield Words(_replacement(pair, job), tr("Replacement"))
     if kind is None or compared is None:
         yield Words(NOT_JUDGED, look="strong")
     else:
+        if seen:
+            yield Words(seen, tr("Seen"))
         yield from _what_follows(compared, against)
 
 

@@ -1,4 +1,4 @@
-"""One pair on the file's pages: further photos, marks, the table, what was seen and noted."""
+"""One pair on the file's pages: further photos, marks, the table, readings, what was seen."""
 
 from __future__ import annotations
 
@@ -19,6 +19,7 @@ from desktop_app.parts_compared.sheet_facts import (
 )
 from desktop_app.parts_compared.sheet_overlay import BLENDED
 from desktop_app.parts_compared.sheet_pair import LONGEST_SENTENCE, pair_name, photo_row
+from desktop_app.parts_compared.sheet_readings import readings_blocks
 from desktop_app.parts_compared.sheet_values import (
     allowed_cell,
     clipped,
@@ -55,6 +56,7 @@ def pair_file_blocks(printed: PairPrinted, crowded: bool = False) -> Iterator[Bl
         blocks += _unjudged(pair)
     else:
         blocks += _table(compared, kind, printed.instruments, pair.marks)
+        blocks += readings_blocks(pair, kind, compared)
         blocks += _seen(pair, kind)
     blocks += _notes(pair)
     yield Heading(pair_name(pair, kind), first=True)
@@ -134,8 +136,7 @@ def _table(
     rows = tuple(
         (
             label_cell(one),
-            side_cell(one.removed, kind.dimension(one.name)),
-            side_cell(one.replacement, kind.dimension(one.name)),
+            *(side_cell(one, side, kind.dimension(one.name)) for side in SIDES),
             difference_cell(one),
             allowed_cell(one),
             verdict_cell(one),

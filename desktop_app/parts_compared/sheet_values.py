@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from desktop_app.language import tr
-from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
+from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.shown_value import amount, number, span_text
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 
@@ -39,20 +40,22 @@ def label_cell(one: DimensionComparison) -> str:
     return f"{label} ({unit})" if unit else label
 
 
-def side_cell(side: SideValue | None, dimension: Dimension | None = None) -> str:
+def side_cell(one: DimensionComparison, side: Side, dimension: Dimension | None = None) -> str:
     """Return one part's value with its expanded uncertainty; a word as the dimension says it."""
-    if side is None:
+    seen = one.removed if side == "removed" else one.replacement
+    if seen is None:
         return NOTHING
-    if isinstance(side.value, str):
-        return clipped(dimension.word_said(side.value) if dimension else side.value)
-    return _figure(side.value, side.expanded_uncertainty or 0.0)
+    if isinstance(seen.value, str):
+        return clipped(dimension.word_said(seen.value) if dimension else seen.value)
+    return _figure(seen.value, seen.expanded_uncertainty or 0.0, one.shown.decimals)
 
 
 def difference_cell(one: DimensionComparison) -> str:
     """Return replacement minus removed with its sign and its expanded uncertainty."""
-    if one.difference is None:
+    shown, expanded = one.shown, one.difference_expanded_uncertainty or 0.0
+    if shown.difference is None:
         return NOTHING
-    return _figure(one.difference, one.difference_expanded_uncertainty or 0.0, signed=True)
+    return _figure(shown.difference, expanded, shown.decimals, signed=True)
 
 
 def allowed_cell(one: DimensionComparison) -> str:
@@ -78,8 +81,8 @@ def _span(low: float, high: float) -> str:
     return tr("{low} to {high}", low=_signed(number(low)), high=_signed(number(high)))
 
 
-def _figure(value: float, expanded: float, signed: bool = False) -> str:
-    text = number(value, expanded)
+def _figure(value: float, expanded: float, decimals: int | None, signed: bool = False) -> str:
+    text = number(value, expanded, decimals)
     shown = _signed(text) if signed else _minus(text)
     return f"{shown} ± {number(expanded, expanded)}" if expanded > 0 else shown
 

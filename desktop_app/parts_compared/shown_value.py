@@ -18,17 +18,20 @@ def decimals_for(uncertainty: float) -> int:
     return min(9, max(0, -exponent + (1 if leading < 1.5 else 0)))
 
 
-def number(value: float, uncertainty: float = 0.0) -> str:
-    """Return the value rounded to its uncertainty; exact values lose only trailing zeros."""
+def number(value: float, uncertainty: float = 0.0, decimals: int | None = None) -> str:
+    """Return the value rounded to its uncertainty; exact values lose only trailing zeros.
+
+    `decimals` where it stands in a sum that must come out (shown_sum.py).
+    """
     if uncertainty <= 0:
         return f"{value:.6g}"
-    text = f"{value:.{decimals_for(uncertainty)}f}"
+    text = f"{value:.{decimals_for(uncertainty) if decimals is None else decimals}f}"
     return text.removeprefix("-") if float(text) == 0 else text
 
 
-def amount(value: float, unit: str, uncertainty: float = 0.0) -> str:
+def amount(value: float, unit: str, uncertainty: float = 0.0, decimals: int | None = None) -> str:
     """Return value and unit, like "0.55 mm" or "35°"."""
-    return number(value, uncertainty) + _unit(unit)
+    return number(value, uncertainty, decimals) + _unit(unit)
 
 
 def doubt(uncertainty: float) -> str:

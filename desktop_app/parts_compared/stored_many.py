@@ -200,7 +200,7 @@ def _doubts(
     connection: Connection, ids: tuple[int, int], only: str | None
 ) -> dict[int, PhotoDoubt | None]:
     """Return the doubt of each reading from a mark, by the reading; None where it is unreadable."""
-    asked = select(Reading.id, PhotoReading.doubt).join(Reading)
+    asked = select(Reading.id, PhotoReading.doubt).select_from(PhotoReading).join(Reading)
     found: Any = connection.execute(_within(asked, Reading, ids, only))
     return {reading: kept_doubt(text) for reading, text in found}
 

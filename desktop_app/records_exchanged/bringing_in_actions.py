@@ -9,8 +9,8 @@ from desktop_app.language import tr
 from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.read_table import Table
-from desktop_app.records_exchanged.reading_actions import write_rejected
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.records_exchanged.table_files import write_rejected
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble

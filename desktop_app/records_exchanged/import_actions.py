@@ -10,8 +10,8 @@ from pathlib import Path
 from desktop_app.language import tr
 from desktop_app.records_exchanged.import_told import ImportTold, Told
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
+from desktop_app.records_exchanged.large_files import rows_beside
 from desktop_app.records_exchanged.row_words import Moments
-from desktop_app.records_exchanged.rows_beside_actions import rows_beside
 from desktop_app.records_exchanged.stored_import import Importer, ReadWith
 from desktop_app.records_exchanged.stored_known import has_jobs
 from desktop_app.shop_record.backups.backups_made import backup_before

@@ -10,7 +10,7 @@ from sqlalchemy import Column, Connection, Float, Integer, Table, func, select
 from desktop_app.records_exchanged.export_cells import CellRule
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.databases.dialect_blocks import read_past
-from desktop_app.shop_record.tables import Base, HistoryEntry, Kept
+from desktop_app.shop_record.tables import Base, HistoryEntry
 
 AT_A_TIME = 2000
 # How the words of the deed begin that brings a whole export back: it is known again by them, in
@@ -22,10 +22,8 @@ Rows = Sequence[Sequence[Any]]
 
 def kept_tables() -> list[Table]:
     """Return the tables whose rows deeds change, those first on which others hang."""
-    kept = {
-        mapper.local_table for mapper in Base.registry.mappers if issubclass(mapper.class_, Kept)
-    }
-    return [table for table in Base.metadata.sorted_tables if table in kept]
+    history = history_table()
+    return [table for table in Base.metadata.sorted_tables if table is not history]
 
 
 def history_table() -> Table:

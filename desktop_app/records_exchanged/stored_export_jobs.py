@@ -7,7 +7,6 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from sqlalchemy import Connection, func, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.records_exchanged.export_job_lines import OWN, JobsTold
@@ -15,6 +14,7 @@ from desktop_app.records_exchanged.stored_export import AT_A_TIME
 from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Visit
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.databases.sql_days import day_of
+from desktop_app.shop_record.tables import aliased
 
 _EARLIER, _CAME = aliased(Job), aliased(Visit)
 _VALUES: dict[str, Any] = {
@@ -68,6 +68,25 @@ _RETURNS = (
     )
     .order_by(ReturnLink.earlier_job_id)
 )
+
+_OF_ONE_DAY = (
+    select(ReturnLink.id)
+    .join(Job, Job.id == ReturnLink.later_job_id)
+    .join(Visit, Visit.id == Job.visit_id)
+    .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
+    .join(_CAME, _CAME.id == _EARLIER.visit_id)
+    .where(
+        ReturnLink.same_vehicle == 1,
+        _CAME.id != Visit.id,
+        day_of(_CAME.came_at) == day_of(Visit.came_at),
+    )
+    .limit(1)
+)
+
+
+def has_returns_of_one_day(connection: Connection) -> bool:
+    """Tell whether jobs.csv leaves out a return, because it came on the day of the job before."""
+    return connection.execute(_OF_ONE_DAY).first() is not None
 
 
 def jobs_told(connection: Connection) -> Iterator[JobsTold]:

@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from sqlalchemy import Connection, func, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared.stored import Pair, PairPhoto
 from desktop_app.records_exchanged.export_names import photo_file
 from desktop_app.repair_jobs.stored import Job
+from desktop_app.shop_record.tables import aliased
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,8 +10,8 @@ from pathlib import Path
 from typing import Any
 
 from desktop_app.language import tr
-from desktop_app.records_exchanged.export_actions import IDS_COLUMNS, PHOTO_COLUMNS
 from desktop_app.records_exchanged.export_cells import CellRule
+from desktop_app.records_exchanged.export_files import IDS_COLUMNS, PHOTO_COLUMNS
 from desktop_app.records_exchanged.export_names import (
     CHECKSUMS,
     HISTORY,
@@ -35,7 +35,7 @@ from desktop_app.records_exchanged.stored_whole import (
     write_table,
 )
 from desktop_app.records_exchanged.whole_checksums import NOTHING_DONE, refused, row_of
-from desktop_app.records_exchanged.whole_folder_actions import WholeFolder
+from desktop_app.records_exchanged.whole_folder_files import WholeFolder
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step

@@ -70,7 +70,7 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
             odometer_source=None if said.odometer_source == "read" else said.odometer_source,
             brought_by=said.brought_by.strip(),
         )
-        job = add_new_job(deed, visit, said.concern, said.says_same, said.symptoms)
+        job = add_new_job(deed, visit, said.concern, said.says_same, said.symptoms, record.who)
         for condition in dict.fromkeys(said.conditions):
             deed.add(JobCondition, job_id=job, condition=condition, happens=1)
         made.append(job)
@@ -86,7 +86,7 @@ def add_job(
     made: list[int] = []
     done = record.do(
         tr("Add a concern"),
-        lambda deed: made.append(add_new_job(deed, visit_id, concern, False, symptoms)),
+        lambda deed: made.append(add_new_job(deed, visit_id, concern, False, symptoms, record.who)),
     )
     return Done(done.words, done.touched, done.seq, made[0])
 

@@ -10,6 +10,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 
 LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
+WRITE_UP_ANEW = tr("When the car is back, write it up as a new visit.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,10 @@ from __future__ import annotations
 
 from datetime import datetime, time
 
-# Of an old record nobody knows more than the day; it is kept as this time of it.
+# Of an old record nobody knows more than the day; it is kept as this time of it. A deed done in
+# the second of noon can't be told from that, for both are written alike in records that are
+# there: its day counts alone, and what came on that day is one visit. It is one second of a day;
+# to write such a deed a second later would be a time that is not true.
 DAY_ALONE = time(12)
 
 

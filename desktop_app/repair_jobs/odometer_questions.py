@@ -48,12 +48,14 @@ def odometer_questions(
     replaced: Sequence[OdometerReplaced] = (),
     shop: ShopUse | None = None,
     *,
+    meant: Sequence[Proposal] = (),
     as_kept: bool = False,
 ) -> tuple[str, ...]:
     """Return the questions about a new reading, given the vehicle's earlier ones; none if plain.
 
-    One that was told or estimated is odd only beyond what it may be off by. `as_kept` gives the
-    words under which answers are kept, which never change.
+    One that was told or estimated is odd only beyond what it may be off by. Where it is known
+    better than by those earlier ones which readings may be `meant`, these are named. `as_kept`
+    gives the words under which answers are kept, which never change.
     """
     questions = []
     if reading.on > today:
@@ -83,14 +85,14 @@ def odometer_questions(
                 reading=distance_in_words(each.value, reading.unit),
                 why=each.why,
             )
-            for each in odometer_proposals(reading, earlier, replaced, shop)
+            for each in meant or odometer_proposals(reading, earlier, replaced, shop)
         ]
         if not guesses and a_digit_short(reading, before):
             guesses = [tr("It has a digit less than before: is one missing?")]
-        meant = _earlier_one_meant(reading, before, earlier, replaced, shop)
-        if meant is not None:
+        fits = None if meant else _earlier_one_meant(reading, before, earlier, replaced, shop)
+        if fits is not None:
             guesses = [
-                tr("It fits if {before} was to be {meant}.", before=_said(before), meant=meant)
+                tr("It fits if {before} was to be {meant}.", before=_said(before), meant=fits)
             ]
         questions.append(" ".join((odd, *guesses)))
     return tuple(questions)

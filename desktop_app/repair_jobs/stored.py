@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from sqlalchemy import CheckConstraint, ForeignKey, Index, text
-from sqlalchemy.orm import Mapped, mapped_column
 
-from desktop_app.shop_record.tables import KEPT, Kept
+from desktop_app.shop_record.tables import KEPT, Kept, Mapped, mapped_column
 
 # The jobs whose window ends by time and distance together, as their index says it.
 BOTH_MUST_END = "window_rule = 'both'"

@@ -9,7 +9,7 @@ from sqlalchemy import func, select
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.repair_jobs.hand_over import LEFT
+from desktop_app.repair_jobs.hand_over import LEFT, WRITE_UP_ANEW
 from desktop_app.repair_jobs.stored import (
     Answered,
     ConditionMet,
@@ -206,7 +206,7 @@ def refuse_once_left(deed: Deed, job_id: int) -> None:
         raise ShopTrouble(
             LEFT,
             kept=tr("Nothing of it was changed."),
-            do=tr("When the car is back, write it up as a new visit."),
+            do=WRITE_UP_ANEW,
         )
 
 

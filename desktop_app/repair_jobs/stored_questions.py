@@ -88,28 +88,27 @@ def odometer_out_asked(
     )
     left = today if job.left_on is None else kept_day(job.left_on)
     seen = OdometerReading(left, reading, known.unit)
-    odd = OdometerAsked()
+    odd, drive = OdometerAsked(), _after_drive(job, reading, known.unit)
     if reading != job.odometer_in:  # else it was asked about when the car came
-        odd = _odd(connection, seen, known, (*known.beside(job.visit_id, left), came), today)
-    odd = _after_drive(job, reading, known.unit, odd)
-    if odd.asked and was_answered(connection, about_odometer_out(job), odd.asked):
+        others = (*known.beside(job.visit_id, left), came)
+        odd = _odd(connection, seen, known, others, today, meant=drive.proposals)
+    odd = odd if odd.asked else drive
+    if odd.asked is None or was_answered(connection, about_odometer_out(job), odd.asked):
         return OdometerAsked()
     return odd
 
 
-def _after_drive(
-    job: JobView, reading: int, unit: DistanceUnit, odd: OdometerAsked
-) -> OdometerAsked:
-    """Add what the drive in the shop says, where the odometer was read when the car came."""
+def _after_drive(job: JobView, reading: int, unit: DistanceUnit) -> OdometerAsked:
+    """Return what the drive in the shop says, where the odometer was read when the car came.
+
+    The readings that it says are meant go before those that the vehicle's history would allow.
+    """
     came, driven = job.odometer_in, job.proof_distance
     if came is None or reading_source(job.odometer_source) != "read":
-        return odd
-    asked = odd.asked or question_of(lambda: drive_question(came, reading, driven, unit))
-    slipped = asked is not None and reading != came
-    meant = meant_after_drive(reading, came, driven, unit) if slipped else ()
-    values = [one.value for one in meant]
-    others = tuple(one for one in odd.proposals if one.value not in values)
-    return OdometerAsked(asked, meant or others)
+        return OdometerAsked()
+    asked = question_of(lambda: drive_question(came, reading, driven, unit))
+    meant = meant_after_drive(reading, came, driven, unit) if reading != came else ()
+    return OdometerAsked(asked, meant)
 
 
 def about_odometer_out(job: JobView) -> str:
@@ -177,6 +176,7 @@ def _odd(
     others: Sequence[OdometerReading],
     today: date,
     shop: ShopUse | None = None,
+    meant: tuple[Proposal, ...] = (),
 ) -> OdometerAsked:
     before = [one for one in others if one.on <= seen.on]
     if not odometer_questions(seen, before, today, known.replaced, shop):
@@ -185,6 +185,7 @@ def _odd(
     use = read_shop_use(connection) if shop is None else shop
     about = (seen, before, today, known.replaced, use)
     asked, *_ = questions_of(
-        odometer_questions(*about)[:1], lambda: odometer_questions(*about, as_kept=True)[:1]
+        odometer_questions(*about, meant=meant)[:1],
+        lambda: odometer_questions(*about, as_kept=True)[:1],
     )
-    return OdometerAsked(asked, odometer_proposals(seen, before, known.replaced, use))
+    return OdometerAsked(asked, meant or odometer_proposals(seen, before, known.replaced, use))

@@ -7,7 +7,6 @@ from operator import itemgetter
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
@@ -52,7 +51,7 @@ from desktop_app.shop_record.kept_value import (
     kept_word,
     row_place,
 )
-from desktop_app.shop_record.tables import Kept
+from desktop_app.shop_record.tables import Kept, aliased
 from desktop_app.shop_record.trouble import ShopTrouble
 
 

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from typing import Any, TypedDict
+from typing import TYPE_CHECKING, Any, TypedDict
 
 from sqlalchemy import Connection, Select, select
-from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import JobSymptom, TroubleCode
 from desktop_app.repair_jobs.trouble_code import code_book
 from desktop_app.returns_watched.stored_vehicles import each_block
+
+if TYPE_CHECKING:
+    from sqlalchemy.orm import InstrumentedAttribute
 
 _SYMPTOMS = select(JobSymptom.job_id, JobSymptom.symptom)
 _CODES = select(TroubleCode.job_id, TroubleCode.code).where(TroubleCode.stage == "found")

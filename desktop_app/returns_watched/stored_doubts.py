@@ -7,7 +7,6 @@ from datetime import date, timedelta
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, or_, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.later_visit import is_later_visit
@@ -23,7 +22,7 @@ from desktop_app.returns_watched.stored import CustomerAsked, MoneyOwed, ReturnL
 from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.shop_record.databases.sql_days import day_of
 from desktop_app.shop_record.kept_value import kept_day, row_place
-from desktop_app.shop_record.tables import Kept
+from desktop_app.shop_record.tables import Kept, aliased
 from desktop_app.shop_record.trouble import ShopDamaged
 
 # Days on which something was done; what is planned or promised may lie ahead.

@@ -7,7 +7,6 @@ from contextlib import contextmanager
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job, Visit
@@ -16,6 +15,7 @@ from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.returns_watched.stored_vehicles import rows_of_one, some_ids
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.tables import aliased
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _FIRST, _LATER = aliased(Job), aliased(Job)

@@ -9,7 +9,6 @@ from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.returns_watched.change_promised import ChangePromised
@@ -29,7 +28,7 @@ from desktop_app.returns_watched.stored_links import (
     link_kept,
 )
 from desktop_app.shop_record.kept_value import row_place
-from desktop_app.shop_record.tables import HistoryEntry
+from desktop_app.shop_record.tables import HistoryEntry, aliased
 
 _EARLIER, _LATER = aliased(Job), aliased(Job)
 _ENTRIES = 8  # of the history, read at a time: mostly the first few tell all

@@ -44,6 +44,12 @@ class JobStanding:
     came_of_it: tuple[ReturnRow, ...]
     promise: str = ""
 
+    @property
+    def came_back_as(self) -> ReturnRow | None:
+        """The visit that was judged a comeback of it: how the car does is asked of that."""
+        back = met_by(self.came_of_it).back
+        return None if back is None or back.is_told else back
+
 
 def read_standing(
     connection: Connection, job_id: int, today: date, names: SymptomNames = NO_NAMES

@@ -6,7 +6,6 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, TypeAlias
 
 from sqlalchemy import Connection, Select, select
-from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode
@@ -17,16 +16,17 @@ from desktop_app.returns_watched.stored_vehicles import each_block
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
+    from sqlalchemy.orm import InstrumentedAttribute
 
     Ids: TypeAlias = NDArray[np.int64]
     Whole: TypeAlias = NDArray[np.int32]
+    #: what is read, the column of the job, and the traits that a word of it stands for
+    _Source: TypeAlias = tuple[
+        Select[*tuple[Any, ...]],
+        InstrumentedAttribute[int],
+        tuple[Callable[[str], tuple[str, str] | None], ...],
+    ]
 
-#: what is read, the column of the job, and the traits that a word of it stands for
-_Source: TypeAlias = tuple[
-    Select[*tuple[Any, ...]],
-    InstrumentedAttribute[int],
-    tuple[Callable[[str], tuple[str, str] | None], ...],
-]
 _NONE = -1
 
 

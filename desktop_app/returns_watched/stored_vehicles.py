@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any, cast
+from typing import TYPE_CHECKING, Any, cast
 
 from sqlalchemy import Connection, Row, Select, bindparam, select
-from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -18,6 +17,9 @@ from desktop_app.repair_jobs.vehicle_identity import VehicleNames, vehicle_keys
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.databases.dialect_blocks import read_past, some_of
 from desktop_app.shop_record.databases.listed import among, as_listed, taken_apart
+
+if TYPE_CHECKING:
+    from sqlalchemy.orm import InstrumentedAttribute
 
 _NAMES = select(Vehicle.id, Vehicle.vin, Vehicle.plate_key)
 _VEHICLES = select(

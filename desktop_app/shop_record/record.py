@@ -19,6 +19,7 @@ from desktop_app.shop_record.databases.by_database import PATIENCE, SERVER
 from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.past import history
+from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.long_reverse import Tell, is_long, nobody_waits
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.server.server_folder import is_server_folder
@@ -161,8 +162,9 @@ class ShopRecord:
             entry = stack[-1]
             if not is_long(deed.connection, entry):
                 return self._reverse_entry(deed, entry)
-            undone = tr("Undo: {words}", words=entry.words)
-            long.say(tr("Redo: {words}", words=entry.words) if which else undone)
+            words = deed_words(entry.words)
+            undone = tr("Undo: {words}", words=words)
+            long.say(tr("Redo: {words}", words=words) if which else undone)
             with room_to_write(deed.connection):
                 return self._reverse_entry(deed, entry)
 
@@ -175,7 +177,7 @@ class ShopRecord:
             raise ShopTrouble(
                 tr(
                     "“{words}” can't be undone: something else hangs on it by now.",
-                    words=entry.words,
+                    words=deed_words(entry.words),
                 ),
                 kept=tr("Nothing was changed."),
                 do=tr("Undo the later changes first."),

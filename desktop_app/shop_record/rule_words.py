@@ -33,7 +33,7 @@ SHOP = marked("The shop")
 #: The headings under which the rules stand, in their order.
 HEADINGS = {
     SHOP: ("shop_name", "length_unit", "distance_unit", "currency", "paper"),
-    marked("Around the windows"): (
+    marked("Early and long windows"): (
         "sale_ends_window",
         "early_days",
         "early_miles",
@@ -41,7 +41,7 @@ HEADINGS = {
         "long_miles",
         "ask_after_days",
     ),
-    marked("Verdicts and money"): ("sure_percent", "hour_cost_cents", "names_in_book"),
+    marked("Verdicts and the weekly book"): ("sure_percent", "hour_cost_cents", "names_in_book"),
     marked("Backups"): ("second_backup_folder", "days_without_backup"),
     marked("The look"): ("look", "text_size"),
 }

@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
-from typing import Any, ClassVar
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from sqlalchemy import BigInteger, Double, ForeignKey, Integer, Text
 from sqlalchemy.dialects.sqlite import REAL
-from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 from sqlalchemy.schema import MetaData
 from sqlalchemy.types import TypeEngine
+
+if TYPE_CHECKING:
+    from sqlalchemy.orm import DeclarativeBase, Mapped, aliased, mapped_column
+else:
+    from desktop_app.shop_record.declared_tables import (
+        DeclarativeBase,
+        Mapped,
+        aliased,
+        mapped_column,
+    )
+
+__all__ = ["KEPT", "NAMING", "Base", "HistoryEntry", "Kept", "Mapped", "Real", "Setting", "Whole"]
+__all__ += ["aliased", "mapped_column"]
 
 # SQLite's STRICT tables know INTEGER, REAL, TEXT and BLOB only; PostgreSQL's REAL is too short.
 # A whole number has eight bytes in both.

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.past.long_reverse import next_is_long
 from desktop_app.shop_record.record import ShopRecord
@@ -130,14 +131,14 @@ class Desk(QObject):
             return None
         if not self.ask(next_is_long, which, self.record.undoes_of):
             return self._try(reverse)
-        words = self.record.undo_and_redo()[which]
+        words = deed_words(self.record.undo_and_redo()[which] or "")
 
         def ended(done: Done | None) -> None:
             self._long = None
             if done is not None:
                 self._tell_change(done)
-                undone = tr("Undone: {words}.", words=done.words)
-                self.told.emit(tr("Done again: {words}.", words=done.words) if which else undone)
+                undone = tr("Undone: {words}.", words=words)
+                self.told.emit(tr("Done again: {words}.", words=words) if which else undone)
             elif beside.stopped():
                 self.told.emit(tr("Stopped. Nothing was changed."))
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Collection, Mapping
 from pathlib import Path
 
 from PySide6.QtCore import QIODevice, QSaveFile
@@ -27,15 +28,25 @@ class Drafts:
             drafts[form] = fields
         elif drafts.pop(form, None) is None:
             return
-        file = QSaveFile(str(self._path))
-        written = file.open(QIODevice.OpenModeFlag.WriteOnly)
-        if written:
-            file.write(json.dumps(drafts, ensure_ascii=False).encode())
-            written = file.commit()
-        if written:
+        if self._write(drafts):
             self._unwritten.clear()
         else:
             self._unwritten[form] = fields
+
+    def forms(self) -> list[str]:
+        """Return the names of all forms that have a draft in the file."""
+        return list(self._all())
+
+    def forget(self, forms: Collection[str]) -> None:
+        """Let the drafts of some forms go from the file."""
+        self._write({form: said for form, said in self._all().items() if form not in forms})
+
+    def _write(self, drafts: Mapping[str, object]) -> bool:
+        file = QSaveFile(str(self._path))
+        if not file.open(QIODevice.OpenModeFlag.WriteOnly):
+            return False
+        file.write(json.dumps(drafts, ensure_ascii=False).encode())
+        return file.commit()
 
     def _all(self) -> dict[str, object]:
         try:

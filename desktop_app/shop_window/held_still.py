@@ -1,7 +1,12 @@
 """What is pressed on a long page stays under the mouse, whatever changes its height above it.
 
-Where it can't, because it goes, a quick press more at that place reaches nothing else: whoever
-presses three times means the same thing three times.
+What changes may lie above the page as well. Where a button can't stay, because it goes, a quick
+press more at that place reaches nothing else: whoever presses three times means the same thing
+three times.
+
+Held is what gets the cursor by the press, and a button that has it. One that takes no cursor when
+it is pressed (on macOS buttons may not) is held only where a page asks for it:
+`ReadingPage.held_still`.
 """
 
 from __future__ import annotations
@@ -21,8 +26,9 @@ class HeldStill(QObject):
         super().__init__(page)
         self._page = page
         self._held: QWidget | None = None
-        self._at = 0  # where it was laid out
+        self._at = 0  # where it is seen in the window
         self._pressed: QWidget | None = None
+        self._with_cursor: QWidget | None = None  # it may be pressed again, or left
         self._place = QRect()  # where that was seen, on the screen
         self._quick = QTimer(self)
         self._quick.setSingleShot(True)
@@ -34,15 +40,20 @@ class HeldStill(QObject):
         page.verticalScrollBar().valueChanged.connect(self.let_go)
 
     def hold(self, widget: QWidget | None) -> None:
-        """Hold a widget where it is seen now; one that is not seen is not held."""
+        """Hold a widget where it is seen now, or was; one that is not seen is not held."""
+        if widget is not None and widget is self._held:
+            self._quick.start(self._application.doubleClickInterval())
+            return
         self.let_go()
         if widget is None or not self._is_inside(widget) or widget.visibleRegion().isEmpty():
             return
         self._held, self._at = widget, self._top(widget)
-        self._pressed = widget
-        self._place = _on_screen(widget)
-        self._application.installEventFilter(self)  # no longer than needed: it sees every event
         self._quick.start(self._application.doubleClickInterval())
+        self._pressed, self._place = None, QRect()
+        if isinstance(widget, QAbstractButton):  # in a field the next press means another place
+            self._pressed = widget
+            self._place = _on_screen(widget)
+            self._application.installEventFilter(self)  # no longer than needed: it sees all events
 
     @Slot()
     def let_go(self) -> None:
@@ -55,10 +66,10 @@ class HeldStill(QObject):
         held = self._held
         if held is None or not isValid(held) or not self._is_inside(held) or held.isHidden():
             return
-        before, self._at = self._at, self._top(held)
-        if self._at != before:
+        moved = self._top(held) - self._at
+        if moved:
             bar = self._page.verticalScrollBar()
-            bar.setValue(bar.value() + self._at - before)
+            bar.setValue(bar.value() + moved)
             self._held = held  # it was scrolled to stay, not to see something else
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -68,27 +79,45 @@ class HeldStill(QObject):
         """
         if event.type() == QEvent.Type.KeyPress:
             self._over()
-        elif (
-            event.type() in _PRESSES
-            and isinstance(event, QMouseEvent)
-            and isinstance(watched, QWidget)
-            and watched is not self._pressed
-            and self._is_inside(watched)
-            and self._place.contains(event.globalPosition().toPoint())
-        ):
-            self._quick.start(self._application.doubleClickInterval())
-            return True
+        elif event.type() == QEvent.Type.FocusOut:
+            self._cursor_goes()  # before what is left says less, and the rest moves up
+        elif event.type() in _PRESSES and isinstance(event, QMouseEvent):
+            if (
+                self._quick.isActive()
+                and isinstance(watched, QWidget)
+                and watched is not self._pressed
+                and self._is_inside(watched)
+                and self._place.contains(event.globalPosition().toPoint())
+            ):
+                self._quick.start(self._application.doubleClickInterval())
+                return True
+            if watched is self._with_cursor and isinstance(watched, QAbstractButton):
+                self.hold(self._with_cursor)  # pressed once more, it takes no focus anew
         return super().eventFilter(watched, event)
 
     @Slot("QWidget*", "QWidget*")
     def _focus_went(self, _left: QWidget | None, now: QWidget | None) -> None:
+        if isValid(self._page):  # the cursor also goes with a page that ends
+            self._watch(now)
+            self._cursor_goes()
+
+    def _cursor_goes(self) -> None:
+        """Hold what the cursor is put into by a press; let go of what it was taken from."""
+        now = QApplication.focusWidget()
         pressed = QApplication.mouseButtons() != Qt.MouseButton.NoButton
-        # In a field or a list the next press means another place of it.
-        if isinstance(now, QAbstractButton) and pressed and self._is_inside(now):
-            if not (self._quick.isActive() and self._place.intersects(_on_screen(now))):
+        if now is not None and pressed and self._is_inside(now):
+            came = self._pressed is not None and self._place.intersects(_on_screen(now))
+            if not (came and isinstance(now, QAbstractButton)):
                 self.hold(now)  # else it came to where something else was pressed just now
         elif now is not self._held:
             self.let_go()
+
+    def _watch(self, now: QWidget | None) -> None:
+        if self._with_cursor is not None and isValid(self._with_cursor):
+            self._with_cursor.removeEventFilter(self)
+        self._with_cursor = now if self._page.isVisible() else None
+        if self._with_cursor is not None:
+            self._with_cursor.installEventFilter(self)
 
     @Slot()
     def _over(self) -> None:
@@ -101,8 +130,7 @@ class HeldStill(QObject):
         return inside is not None and inside.isAncestorOf(widget)
 
     def _top(self, widget: QWidget) -> int:
-        inside = self._page.widget()
-        return 0 if inside is None else widget.mapTo(inside, QPoint(0, 0)).y()
+        return widget.mapTo(self._page.window(), QPoint(0, 0)).y()
 
 
 def _on_screen(widget: QWidget) -> QRect:

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.language import tr
+from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
@@ -203,8 +204,8 @@ class MainWindow(QMainWindow):
         undo, redo = None, None
         with suppress(ShopTrouble):  # its server is away: that is told already
             undo, redo = (None, None) if shut else self._desk.record.undo_and_redo()
-        undoes = tr("Undo: {words}", words=undo) if undo else tr("Nothing to undo")
-        redoes = tr("Redo: {words}", words=redo) if redo else tr("Nothing to redo")
+        undoes = tr("Undo: {words}", words=deed_words(undo)) if undo else tr("Nothing to undo")
+        redoes = tr("Redo: {words}", words=deed_words(redo)) if redo else tr("Nothing to redo")
         if shut:
             undoes = tr("No undo: {what}", what=shut.what)
             redoes = tr("No redo: {what}", what=shut.what)
@@ -368,8 +369,9 @@ class MainWindow(QMainWindow):
             save_everything(page, rows=False)  # half a row would be entered to be taken back
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
-            again = tr("Done again: {words}.", words=done.words)
-            self.strip.tell(tr("Undone: {words}.", words=done.words) if undo else again)
+            words = deed_words(done.words)
+            again = tr("Done again: {words}.", words=words)
+            self.strip.tell(tr("Undone: {words}.", words=words) if undo else again)
 
 
 class _RailButton(QPushButton):

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QMoveEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
@@ -93,15 +94,16 @@ class ReadingPage(QScrollArea):
 
     @contextmanager
     def held_still(self) -> Iterator[None]:
-        """Show the page anew with the button that was pressed where it is seen.
+        """Show the page anew with what has the cursor where it is seen.
 
-        One that goes leaves the cursor to what follows it and stays; the page stays too.
+        A button that goes leaves the cursor to what follows it and stays; the page stays too.
         """
         button = QApplication.focusWidget()
+        if button is not None and self._inside.isAncestorOf(button):
+            self._still.hold(button)
         if not isinstance(button, QAbstractButton) or not self._inside.isAncestorOf(button):
             yield
             return
-        self._still.hold(button)
         following = laid_after(self._inside, button)
         self._shown_anew = True
         try:
@@ -118,6 +120,10 @@ class ReadingPage(QScrollArea):
     def lie_anew(self) -> None:
         """Keep nothing in its place: something else is shown, from its top."""
         self._still.let_go()
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        super().moveEvent(event)
+        self._still.laid()  # a line above the page came or went
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab follow the page as it is laid out; at its ends it leaves the page."""

@@ -16,7 +16,7 @@ class TypedTogether(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._refused: str | None = None  # what stood in the fields when they were left, not kept
+        self._refused: str | None = None  # what stood in the fields and was not accepted
         application = QApplication.instance()
         assert isinstance(application, QApplication)
         application.focusChanged.connect(self._focus_went)
@@ -29,6 +29,14 @@ class TypedTogether(QWidget):
     def keep_typed(self) -> None:
         """Keep what is typed, if anything is."""
         raise NotImplementedError
+
+    def refuse(self) -> None:
+        """Note that what stands in the fields is not accepted, and was told so.
+
+        It is not tried again until it is changed. What a server that is away couldn't take is not
+        refused, and is tried each time the fields are left.
+        """
+        self._refused = self.text()
 
     def unsaved(self) -> bool:
         """Whether something is typed that is not kept."""
@@ -45,6 +53,6 @@ class TypedTogether(QWidget):
             return
         if card.isAncestorOf(now) or now.window() is not self.window():
             return
-        if self.text() != self._refused:  # that was told when it was left with it before
+        if self.text() != self._refused:
+            self._refused = None
             self.save_now()
-        self._refused = self.text() if self.unsaved() else None

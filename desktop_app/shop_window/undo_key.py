@@ -1,6 +1,8 @@
-"""The undo key in a field: its own typing first; in one nobody typed into, the window's last deed.
+"""What Ctrl+Z (and redo) does while the cursor is in a field.
 
-Qt's fields keep the key to themselves even where they have nothing to undo, and say nothing.
+A field that was typed into takes back its own typing, as people know it. In a field nobody typed
+into the key takes back the shop's last deed, as it does outside of fields. Left to itself, Qt gives
+the key to the field in both cases, and in the second nothing would happen.
 """
 
 from __future__ import annotations
@@ -13,7 +15,7 @@ _KEYS = (QKeySequence.StandardKey.Undo, QKeySequence.StandardKey.Redo)
 
 
 class UndoKey(QObject):
-    """Watches the field that has the cursor, in whatever window of the program."""
+    """Decides whether the key belongs to the field that has the cursor or to the window."""
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
@@ -29,9 +31,10 @@ class UndoKey(QObject):
             now.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let the key go on to the window where the field has nothing to undo or to do again.
+        """Take the key from a field nobody typed into, so that it reaches the window's own undo.
 
-        What was undone in a field to its beginning is not gone on with elsewhere.
+        A field whose typing was taken back to its beginning keeps the key (it can do it again):
+        whoever presses once too often must not take a deed back.
         """
         if (
             event.type() == QEvent.Type.ShortcutOverride
@@ -39,13 +42,13 @@ class UndoKey(QObject):
             and any(event.matches(key) for key in _KEYS)
             and _untouched(watched)
         ):
-            event.ignore()
+            event.ignore()  # Qt asks the field first; a no makes the key a shortcut of the window
             return True
         return super().eventFilter(watched, event)
 
 
 def _untouched(field: QObject) -> bool:
-    """Tell whether nothing was typed into a field since its text was put there."""
+    """Tell whether a field has no typing of its own to take back or to do again."""
     if isinstance(field, QComboBox):
         line = field.lineEdit()
         return line is not None and _untouched(line)

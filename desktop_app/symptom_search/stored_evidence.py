@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from sqlalchemy import ColumnElement, Connection, select
-from sqlalchemy.orm import InstrumentedAttribute
+from sqlalchemy import Connection, select
 
 from desktop_app.language import as_written, tr
 from desktop_app.parts_compared.stored import Pair
@@ -84,15 +83,18 @@ def newest_candidates(connection: Connection, asked: Asked) -> set[int]:
     by_vehicle = by_vehicle.where(Visit.vehicle_id.in_(among(asked.vehicles)))
     newest_first = by_vehicle.order_by(Job.id.desc()).limit(MOST_OF_ONE)
     found.update(row[0] for row in connection.execute(newest_first))
-    for job, value, wanted, most in (
-        (JobSymptom.job_id, JobSymptom.symptom, asked.groups, MOST_OF_ONE),
-        (JobSymptom.job_id, JobSymptom.symptom, asked.near_groups, MOST_OF_NEAR),
-        (TroubleCode.job_id, TroubleCode.code, asked.codes, MOST_OF_ONE),
-        (TroubleCode.job_id, TroubleCode.code, asked.related, MOST_OF_NEAR),
-        (Pair.job_id, Pair.part_kind, asked.parts, MOST_OF_ONE),
+    symptoms, codes, parts = (
+        select(kept.job_id).order_by(kept.id.desc()) for kept in (JobSymptom, TroubleCode, Pair)
+    )
+    for query, value, wanted, most in (
+        (symptoms, JobSymptom.symptom, asked.groups, MOST_OF_ONE),
+        (symptoms, JobSymptom.symptom, asked.near_groups, MOST_OF_NEAR),
+        (codes, TroubleCode.code, asked.codes, MOST_OF_ONE),
+        (codes, TroubleCode.code, asked.related, MOST_OF_NEAR),
+        (parts, Pair.part_kind, asked.parts, MOST_OF_ONE),
     ):
         for one in wanted:
-            found.update(_newest_of(connection, job, value == one, most))
+            found.update(connection.scalars(query.where(value == one).limit(most)))
     return found
 
 
@@ -143,10 +145,3 @@ def _vehicles_named(connection: Connection, name: Name) -> Iterable[tuple[Piece,
     if by_vin and len(end) >= VIN_END:
         kind = "VIN" if len(end) == 17 else "VIN ends in"
         yield Piece(kind, name.written, name.compact), by_vin
-
-
-def _newest_of(
-    connection: Connection, job: InstrumentedAttribute[int], where: ColumnElement[bool], most: int
-) -> Iterable[int]:
-    query = select(job).where(where).order_by(job.class_.id.desc()).limit(most)
-    return (row[0] for row in connection.execute(query))

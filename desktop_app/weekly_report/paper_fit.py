@@ -12,6 +12,7 @@ from datetime import date
 from functools import lru_cache
 from typing import NamedTuple
 
+from desktop_app.returns_watched.share_words import share_words
 from desktop_app.weekly_report.sheet_form import Cell, Column, Kind
 
 SIZE = 10  # points of the letters
@@ -171,7 +172,7 @@ def as_shown(value: float | date | None, kind: Kind, sign: str = "") -> str:
         return f"{sign}{value:,.2f}"
     if kind == "count":
         return f"{value:,.0f}"
-    return f"{value:.1%}" if kind == "share" else f"{value:,.2f}"
+    return share_words(value) if kind == "share" else f"{value:,.2f}"
 
 
 def _shapes(texts: Iterable[str]) -> set[str]:

@@ -74,7 +74,7 @@ class Total:
     """One figure with the formula that makes it from the tables, and its result as of now.
 
     None where there is nothing to divide by; the formula then gives an empty text. `jobs` finds
-    the numbers of those behind it. `short` is how it is said where the window shows it first.
+    the numbers of those behind it. `short` is how it is said where it is seen first.
     """
 
     words: str
@@ -125,7 +125,7 @@ class Sheet:
 
     It prints as many pages wide as `pages_across`: one, where it is meant to be read on paper.
     `totals_name` is the name that formulas can use for its totals, whatever language is spoken.
-    `to_do` is for the window alone, which opens the jobs.
+    It opens on those totals that are `short` and on `to_do`, on paper as in the window.
     """
 
     name: str

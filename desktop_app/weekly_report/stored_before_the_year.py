@@ -7,7 +7,6 @@ from datetime import date
 from typing import TYPE_CHECKING, TypeAlias
 
 from sqlalchemy import Connection, or_, select
-from sqlalchemy.orm import aliased
 
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.stored import Job, Visit
@@ -20,6 +19,7 @@ from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row
 from desktop_app.shop_record.kept_value import kept_day, row_place
+from desktop_app.shop_record.tables import aliased
 from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
 from desktop_app.weekly_report.stored_fates import read_fates
 

@@ -131,8 +131,8 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
             back / settled if can_be_told(settled, low, high) else None,
             "share",
             tr(
-                "Of settled jobs; empty where fewer than {few_jobs} are, or where the two "
-                "below lie more than {widest_interval:.0f} points apart: too few to tell.",
+                "Of settled jobs; empty where fewer than {few_jobs} are, or where it may lie "
+                "anywhere within more than {widest_interval:.0f} points: too few to tell.",
                 few_jobs=FEW_JOBS,
                 widest_interval=WIDEST_INTERVAL * 100,
             ),

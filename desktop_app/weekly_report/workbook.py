@@ -9,6 +9,7 @@ from io import BytesIO
 from typing import TYPE_CHECKING
 
 from desktop_app.language import tr
+from desktop_app.weekly_report.opens_on import THE_WEEK, seen_first, to_do_table
 from desktop_app.weekly_report.paper_fit import (
     Asked,
     as_shown,
@@ -119,7 +120,7 @@ class _Looks:
 
 
 class _SheetWriter:
-    """Writes one sheet from its top down: sentences, totals, charts, tables."""
+    """Writes one sheet from its top down: what it opens on, sentences, totals, charts, tables."""
 
     def __init__(
         self, book: Workbook, page: Worksheet, looks: _Looks, sheet: Sheet, paper: str
@@ -127,6 +128,8 @@ class _SheetWriter:
         self.book, self.page, self.looks = book, page, looks
         self.sheet, self.paper = sheet, paper
         self.row = FIRST_ROW
+        self.seen_first = seen_first(sheet.totals)
+        self.to_do = (to_do_table(sheet.to_do),) if self.seen_first else ()
         self.widths = self._widths()
         self.placed: dict[str, Placed] = {}
         self.long: list[LongTable] = []
@@ -139,10 +142,16 @@ class _SheetWriter:
         self.page.set_row(0, 24)
         self.page.write_string(0, 0, standing_text(sheet.name), self.looks.named["title"])
         self.page.write_string(1, 0, standing_text(sheet.about), self.looks.named["about"])
+        if self.seen_first:
+            self._heading(THE_WEEK)
+            self._totals(self.seen_first, f"{sheet.totals_name}First")
+        for table in self.to_do:
+            self._table(table)
         for words in sheet.sentences:
             self._across(words, self.looks.named["sentence"])
         if sheet.totals:
-            self._totals(sheet.totals)
+            self.row += bool(sheet.sentences)
+            self._totals(sheet.totals, sheet.totals_name)
         charts_at, rows = self._charts_at()
         self.row = charts_at[-1] + rows if charts_at else self.row
         for table in sheet.tables:
@@ -199,7 +208,7 @@ class _SheetWriter:
             one = asked_widths(column, cells, self.looks.sign)
             asked[place] = both_asked(asked.get(place, one), one)
 
-        for table in self.sheet.tables:
+        for table in (*self.to_do, *self.sheet.tables):
             for place, (column, cells) in enumerate(
                 zip(table.columns, by_column(table), strict=True)
             ):
@@ -226,11 +235,7 @@ class _SheetWriter:
     def _table(self, table: Table) -> None:
         if table.title:
             self.row += 1
-            self.page.set_row(self.row, 20)
-            self.page.write_string(
-                self.row, 0, standing_text(table.title), self.looks.named["heading"]
-            )
-            self.row += 1
+            self._heading(table.title)
         header = self.row
         self._header_height(table.columns)
         lines = lines_in_rows(by_column(table), self.widths)
@@ -246,6 +251,11 @@ class _SheetWriter:
         # Not in the table: a formula that counts its rows would count the words.
         for words in table.notes if table.rows else (table.nothing, *table.notes):
             self._across(words, self.looks.named["note"])
+        self.row += 1
+
+    def _heading(self, words: str) -> None:
+        self.page.set_row(self.row, 20)
+        self.page.write_string(self.row, 0, standing_text(words), self.looks.named["heading"])
         self.row += 1
 
     def _is_filled_in(self, table: Table) -> bool:
@@ -290,8 +300,7 @@ class _SheetWriter:
         look = self.looks.of[column.kind]
         self.page.write_formula(row, place, formula, look, "" if value is None else value)
 
-    def _totals(self, totals: Sequence[Total]) -> None:
-        self.row += bool(self.sheet.sentences)
+    def _totals(self, totals: Sequence[Total], name: str) -> None:
         header = self.row
         self._header_height(_TOTAL_COLUMNS)
         sides = [total.words for total in totals], [total.note for total in totals]
@@ -304,7 +313,7 @@ class _SheetWriter:
             self._cell(row, 2, total.note, "long words")
             self._set_height(row, lines[row - header - 1])
         last = header + len(totals)
-        self._mark_table(header, last, self.sheet.totals_name, _TOTAL_COLUMNS)
+        self._mark_table(header, last, name, _TOTAL_COLUMNS)
         self.row = last + 2
 
     def _header_height(self, columns: Sequence[Column]) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from desktop_app.returns_watched.share_words import SHARE_FORMAT
 from desktop_app.weekly_report.paper_fit import SIZE
 from desktop_app.weekly_report.sheet_form import Kind
 
@@ -35,7 +36,7 @@ def cell_looks(sign: str) -> dict[Kind, Look]:
         "count": {"num_format": "#,##0"},
         "number": {"num_format": "#,##0.##"},
         "hours": {"num_format": "0.00"},
-        "share": {"num_format": "0.0%"},
+        "share": {"num_format": SHARE_FORMAT},
         "money": {"num_format": f'"{sign}"#,##0.00'},
     }
     return {kind: {**_CELL, **form} for kind, form in forms.items()}

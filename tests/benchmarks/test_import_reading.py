@@ -13,7 +13,7 @@ from time import perf_counter
 
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.job_row import JobRow
-from desktop_app.records_exchanged.reading_actions import open_table
+from desktop_app.records_exchanged.table_files import open_table
 
 ROUNDS = 9
 JOBS = 20_000

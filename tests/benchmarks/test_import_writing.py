@@ -22,9 +22,9 @@ import pytest
 
 from desktop_app.commands.shop_place import kinds_of, new_place
 from desktop_app.records_exchanged.import_actions import import_rows
-from desktop_app.records_exchanged.reading_actions import open_table
 from desktop_app.records_exchanged.row_words import kind_ids
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.records_exchanged.table_files import open_table
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 JOBS = 10_000

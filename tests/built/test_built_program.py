@@ -18,7 +18,7 @@ from PIL import Image
 
 from desktop_app.part_photos.picture_kind import JPEG
 from desktop_app.part_photos.read_apart.photo_reader import PhotoReader
-from desktop_app.records_exchanged.rows_beside_actions import FROM_ROWS
+from desktop_app.records_exchanged.large_files import FROM_ROWS
 from tests.built.building import PATIENCE, Built, built_program, needs_a_build
 from tests.shop_stories.real_screen import until
 from tests.shop_stories.x_server import display, xdo

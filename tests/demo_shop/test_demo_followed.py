@@ -7,7 +7,7 @@ from datetime import date
 
 import pytest
 
-from desktop_app.commands.watching import symptom_names
+from desktop_app.commands.opened_shop import symptom_names
 from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer

@@ -23,7 +23,7 @@ from tests.faults.conftest import make_read_only
 from tests.servers import copy_shop
 from tests.shop_record.backed_up import all_files, named, through
 from tests.shop_stories.counter import Counter, sitting
-from tests.shop_stories.test_a_whole_job import ODOMETER, PLATE, take_in
+from tests.shop_stories.one_job import take_in, write_up
 
 
 @pytest.fixture(scope="module")
@@ -42,10 +42,7 @@ def shop(made: Path, tmp_path: Path) -> Path:
 def try_to_take_in(at: Counter) -> QPlainTextEdit:
     """Fill the page for a car that is here, as far as it goes, and press its button."""
     at.go("Heard")
-    at.type_into(QLineEdit, PLATE, "TH 1042")
-    at.type_into(QLineEdit, "What kind of car", "compact hatchback")
-    at.type_into(QLineEdit, ODOMETER, "90100")
-    at.type_into(QPlainTextEdit, "What the customer says", "misses when damp")
+    write_up(at, "misses when damp", "90100")
     at.press("Take the car in")
     return at.find(QPlainTextEdit, "What the customer says")
 

@@ -19,7 +19,7 @@ from tests.conftest import NOON
 from tests.faults.busy_shop import MUCH_LATER, opened, photos_of
 from tests.shop_record.backed_up import all_files, named, with_photo
 from tests.shop_stories.counter import sitting
-from tests.shop_stories.test_a_whole_job import take_in
+from tests.shop_stories.one_job import take_in
 
 
 def fill(disk: Path) -> Path:

@@ -111,6 +111,13 @@ def test_the_size_that_a_header_claims_is_the_pictures_own(kind: str, lossless: 
     assert claimed_size(file.getvalue()[:20], ENDINGS[kind]) is None
 
 
+def test_a_header_of_no_known_frame_claims_no_size() -> None:
+    file = BytesIO()
+    picture(130, 70).save(file, "WEBP")
+    unknown = file.getvalue().replace(b"VP8 ", b"VP9?", 1)  # RFC 9649 knows no such chunk
+    assert claimed_size(unknown, ENDINGS["WEBP"]) is None
+
+
 def test_a_file_that_is_too_big_is_refused_before_it_is_decoded() -> None:
     with pytest.raises(PhotoTrouble, match="more than 40 MB"):
         look_at("big.jpg", encoded(picture()) + bytes(MOST_BYTES))

@@ -182,6 +182,12 @@ def test_two_lines_are_drawn_with_what_lies_between_them(kind: Any) -> None:
     assert lines.label_at == (10, 15)
 
 
+def test_a_note_is_drawn_as_an_arrow_from_its_words_to_the_spot() -> None:
+    lines = mark_lines(Mark("note", ((10, 10), (60, 40))))
+    assert lines.arrows == (((60, 40), (10, 10)),)
+    assert lines.label_at == (60, 40)
+
+
 def test_an_angle_is_drawn_with_an_arc_from_leg_to_leg() -> None:
     legs = ((20.0, 0.0), (0.0, 0.0), (0.0, 50.0))
     drawn, arc = mark_lines(Mark("angle", legs)).lines

@@ -195,6 +195,24 @@ def test_a_drop_is_told_in_one_paragraph(
     assert intake_news(taken, refused, doubles) == news
 
 
+@pytest.mark.parametrize(
+    ("taken", "put", "news"),
+    [
+        (0, ["a"], "This job had it already; now it stands for this part too: a."),
+        (0, ["a", "b"], "This job had them already; now they stand for this part too: a, b."),
+        (
+            1,
+            ["a"],
+            "One photo was added. This job had it already; now it stands for this part too: a.",
+        ),
+    ],
+)
+def test_photos_that_the_job_had_for_another_part_are_told(
+    taken: int, put: list[str], news: str
+) -> None:
+    assert intake_news(taken, [], [], put) == news
+
+
 def test_many_refusals_are_counted() -> None:
     refused = [PhotoTrouble(f"{n}.txt", "not a photo.") for n in range(9)]
     news = intake_news(0, refused, [])

@@ -30,7 +30,7 @@ from desktop_app.parts_compared.sheet_pair_file import pair_file_blocks
 from desktop_app.parts_compared.sheet_pair_short import short_pair
 from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_units import instrument_words
-from desktop_app.parts_compared.sheet_values import allowed_cell, side_cell
+from desktop_app.parts_compared.sheet_values import allowed_cell, difference_cell, side_cell
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
@@ -195,9 +195,9 @@ def test_cells_say_words_and_open_limits() -> None:
         limits=[MakerLimit("width", None, 12.0)],
     )
     word, limit = pair.dimensions
-    assert side_cell(word.removed) == "male"
+    assert (side_cell(word, "removed"), difference_cell(word)) == ("male", "–")
     with another_language():
-        assert side_cell(word.removed, form) == "«male»"
+        assert side_cell(word, "removed", form) == "«male»"
     assert (allowed_cell(word), allowed_cell(limit)) == ("the same", "at most 12")
 
 

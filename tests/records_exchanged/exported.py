@@ -8,7 +8,7 @@ from typing import Any
 
 from desktop_app.part_photos.stored import Mark, Photo, PrintedCard
 from desktop_app.parts_compared.stored import Instrument, Pair, PairPhoto, PartCondition, Reading
-from desktop_app.records_exchanged.export_actions import ExportTold, export_everything
+from desktop_app.records_exchanged.export_files import ExportTold, export_everything
 from desktop_app.repair_jobs.stored import (
     Customer,
     Job,

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from desktop_app.records_exchanged.bringing_in_actions import bring_in, write_turned_away
-from desktop_app.records_exchanged.reading_actions import open_table
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.records_exchanged.table_files import open_table
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble

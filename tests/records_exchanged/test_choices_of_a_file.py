@@ -13,8 +13,8 @@ from desktop_app.records_exchanged.column_choice import fields_of, how_sure, wit
 from desktop_app.records_exchanged.column_map import GATHERED, ColumnMap
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.job_row import JobRow
-from desktop_app.records_exchanged.looking_actions import OpenedFile, look
-from desktop_app.records_exchanged.map_actions import (
+from desktop_app.records_exchanged.looked_through_files import OpenedFile, look
+from desktop_app.records_exchanged.map_files import (
     forget_map,
     keep_map,
     kept_map,

@@ -13,8 +13,8 @@ from sqlalchemy import text
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.records_exchanged.everyday_headers import FIELDS
-from desktop_app.records_exchanged.export_actions import export_everything
-from desktop_app.records_exchanged.export_folder_actions import export_folder
+from desktop_app.records_exchanged.export_files import export_everything
+from desktop_app.records_exchanged.export_folder_files import export_folder
 from desktop_app.records_exchanged.export_names import TABLE_FILES, table_file
 from desktop_app.records_exchanged.stored_export import kept_tables
 from desktop_app.records_exchanged.whole_actions import bring_back, is_new
@@ -269,7 +269,7 @@ def test_an_empty_folder_that_was_made_for_it_is_filled(tmp_path: Path) -> None:
 def test_an_export_of_many_rows_is_read_in_pieces(
     folder: Path, other: ShopRecord, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("desktop_app.records_exchanged.whole_folder_actions.AT_A_TIME", 2)
+    monkeypatch.setattr("desktop_app.records_exchanged.whole_folder_files.AT_A_TIME", 2)
     told = walked(bring_back(other, folder))
     assert told.rows["job"] == 9
     export(other, tmp_path / "again")

@@ -195,7 +195,7 @@ def test_the_hash_of_an_entry_is_what_the_read_me_says() -> None:
     ("limit", "says"),
     [
         ("whole_checksums.MOST_FILES", "it names more than 7 files"),
-        ("whole_folder_actions.MOST_PHOTO_BYTES", "it is larger than any photo"),
+        ("whole_folder_files.MOST_PHOTO_BYTES", "it is larger than any photo"),
     ],
 )
 def test_more_than_any_export_has_is_refused(

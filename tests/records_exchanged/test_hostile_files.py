@@ -18,7 +18,7 @@ READ = """
 import json, resource, sys
 from pathlib import Path
 from desktop_app.records_exchanged.job_row import RowRejected
-from desktop_app.records_exchanged.reading_actions import open_table
+from desktop_app.records_exchanged.table_files import open_table
 from desktop_app.shop_record.trouble import ShopTrouble
 
 most = resource.getrlimit(resource.RLIMIT_AS)[1]  # a workbook's own process sets its own limit

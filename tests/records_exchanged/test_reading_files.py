@@ -12,11 +12,11 @@ import pytest
 
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
-from desktop_app.records_exchanged.map_actions import keep_map, kept_map, read_map_file
+from desktop_app.records_exchanged.map_files import keep_map, kept_map, read_map_file
 from desktop_app.records_exchanged.preview import preview
-from desktop_app.records_exchanged.reading_actions import open_source, open_table, write_rejected
 from desktop_app.records_exchanged.remembered import Remembered
 from desktop_app.records_exchanged.survey import survey
+from desktop_app.records_exchanged.table_files import open_source, open_table, write_rejected
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import column, jobs_of
 

@@ -14,10 +14,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.records_exchanged import workbook_actions
+from desktop_app.records_exchanged import workbook_files
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
-from desktop_app.records_exchanged.reading_actions import open_table, write_rejected
+from desktop_app.records_exchanged.table_files import open_table, write_rejected
 from desktop_app.records_exchanged.workbook_read.book import read_book
 from desktop_app.records_exchanged.workbook_read.number_forms import Form, form_of, number_text
 from desktop_app.records_exchanged.workbook_read.parts import Parts, WorkbookCannot
@@ -344,7 +344,7 @@ def test_a_formula_comes_back_among_the_rows_to_be_mended(tmp_path: Path) -> Non
 def test_a_process_that_dies_is_told_in_words(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(workbook_actions, "_TURNING", "desktop_app.no_such_module")
+    monkeypatch.setattr(workbook_files, "_TURNING", "desktop_app.no_such_module")
     with pytest.raises(ShopTrouble, match="more time or memory than any sheet"):
         read(tmp_path, jobs_sheet())
 

@@ -15,16 +15,16 @@ from typing import Any
 import pytest
 
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.records_exchanged import rows_beside_actions, rows_process
+from desktop_app.records_exchanged import large_files, rows_process
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.job_row import AT_A_TIME, JobRow
-from desktop_app.records_exchanged.reading_actions import open_table
+from desktop_app.records_exchanged.large_files import rows_beside
 from desktop_app.records_exchanged.row_words import kind_ids
-from desktop_app.records_exchanged.rows_beside_actions import rows_beside
 from desktop_app.records_exchanged.rows_process import Heard
 from desktop_app.records_exchanged.stored_hanging import ReadWith
+from desktop_app.records_exchanged.table_files import open_table
 from desktop_app.shop_record.own_program.own_process import own_process
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -118,8 +118,8 @@ def started(monkeypatch: pytest.MonkeyPatch) -> Started:
         found.append(own_process(*said, **pipes))
         return found[-1]
 
-    monkeypatch.setattr(rows_beside_actions, "own_process", start)
-    monkeypatch.setattr(rows_beside_actions, "FROM_ROWS", 100)
+    monkeypatch.setattr(large_files, "own_process", start)
+    monkeypatch.setattr(large_files, "FROM_ROWS", 100)
     return found
 
 
@@ -180,9 +180,9 @@ def test_a_process_that_comes_to_nothing_changes_nothing(
 
     read_with, here = reads(OWN)
     if comes == "at the start":
-        monkeypatch.setattr(rows_beside_actions, "own_process", refused)
+        monkeypatch.setattr(large_files, "own_process", refused)
     elif comes == "before any":
-        monkeypatch.setattr(rows_beside_actions, "_READING", "desktop_app.no_such_module")
+        monkeypatch.setattr(large_files, "_READING", "desktop_app.no_such_module")
     told = bring_in(shop, file, read_with, told=ended if comes == "after the first rows" else print)
     assert told.as_json() == simply[0]["first"]
     assert here != []
@@ -256,9 +256,9 @@ def test_what_was_heard_long_ago_is_let_go_and_heard_again_here(
         return [row], {f"said {number}": (("told beside",), ())}
 
     told = ToldAlready(*map(piece, range(4)), ([], {}))
-    monkeypatch.setattr(rows_beside_actions, "own_process", lambda *_, **_kw: told)
-    monkeypatch.setattr(rows_beside_actions, "FROM_ROWS", 1)
-    monkeypatch.setattr(rows_beside_actions, "MOST_SAID", 1)
+    monkeypatch.setattr(large_files, "own_process", lambda *_, **_kw: told)
+    monkeypatch.setattr(large_files, "FROM_ROWS", 1)
+    monkeypatch.setattr(large_files, "MOST_SAID", 1)
     file = small_table(tmp_path, "x")
     here = ReadWith(lambda _: ("heard here",), lambda _: (), {}, {})
     with open_table(file) as table, rows_beside(table, here) as (rows, heard):

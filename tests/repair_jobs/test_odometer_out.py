@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date
 
 import pytest
@@ -66,6 +67,33 @@ def test_a_slip_after_a_drive_is_meant_to_go_on_by_it(shop: ShopRecord, job_id: 
     driven(shop, job_id, 12)
     assert [one.value for one in asked(shop, job_id, 84_120).proposals] == [84_220]
     assert asked(shop, job_id, 84_222) == OdometerAsked()
+
+
+@pytest.mark.parametrize("miles", [None, 12, 40])
+@pytest.mark.parametrize(
+    "typed", [84_120, 84_100, 84_200, 84_202, 84_012, 48_222, 94_222, 842_250, 8_422]
+)
+def test_the_question_names_the_readings_that_are_offered(
+    shop: ShopRecord, job_id: int, typed: int, miles: float | None
+) -> None:
+    if miles is not None:
+        driven(shop, job_id, miles)
+    odd = asked(shop, job_id, typed)
+    assert odd.asked is not None
+    named = re.findall(r"([0-9,]+) mi would fit", odd.asked)
+    assert named == [f"{one.value:,}" for one in odd.proposals]
+
+
+def test_an_answer_holds_though_the_drive_is_written_down_later(
+    shop: ShopRecord, job_id: int
+) -> None:
+    odd = asked(shop, job_id, 84_120).asked
+    with shop.reading() as connection:
+        about = about_odometer_out(read_job(connection, job_id))
+    assert odd is not None
+    actions.keep_as_typed(shop, about, odd)
+    driven(shop, job_id, 12)
+    assert asked(shop, job_id, 84_120) == OdometerAsked()
 
 
 def test_a_drive_that_the_odometer_does_not_show_is_asked_about(

@@ -1,4 +1,4 @@
-"""A counter with a person, a job and a pair laid side by side: something stands everywhere."""
+"""One job at the counter, written at once or by a person's clicks, as stories begin and go on."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QLineEdit, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
 from desktop_app.parts_compared.actions import lay_side_by_side
@@ -22,7 +22,7 @@ SMALL = (1366, 768)  # pixels of a small counter screen
 
 @contextmanager
 def one_job(qtbot: QtBot, folder: Path) -> Iterator[Counter]:
-    """Sit at it while the block runs."""
+    """Sit at a counter with a person, a job and a pair: something stands everywhere."""
     with sitting(qtbot, folder, MONDAY) as at:
         desk = at.program.desk
         assert desk is not None
@@ -37,3 +37,36 @@ def open_job(at: Counter) -> None:
     at.go(ASK)
     at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
     at.bot.waitUntil(lambda: at.window.here() == JOB)
+
+
+def write_up(at: Counter, concern: str, odometer: str) -> None:
+    """Fill the page for a car that is here; it is not taken in yet."""
+    at.type_into(QLineEdit, "Plate, or the shop's own tag", "TH 1042")
+    at.type_into(QLineEdit, "What kind of car", "1.8-litre compact hatchback, 1990s")
+    at.type_into(QLineEdit, "Odometer", odometer)
+    at.type_into(QPlainTextEdit, "What the customer says", concern)
+
+
+def take_in(at: Counter, concern: str, odometer: str) -> None:
+    """Write up a hatchback and take it in; its job is shown then."""
+    at.press("A car is here")
+    write_up(at, concern, odometer)
+    at.press("Take the car in")
+    at.bot.waitUntil(lambda: at.window.here() == JOB)
+
+
+def find_the_cause(at: Counter) -> None:
+    """Say on the job's page what was found, from the code to the cause."""
+    at.choose("System", "Ignition")
+    at.type_into(QLineEdit, "Trouble codes, found", "P0300", enter=True)
+    at.type_into(QLineEdit, "What was seen or tried", "cap crusted, tip burned back", enter=True)
+    at.type_into(QPlainTextEdit, "Cause", "tip burned back, shown by the gap")
+    at.leave()
+
+
+def finish(at: Counter) -> None:
+    """Say what was done and how it was proved; the car may leave then."""
+    at.type_into(QPlainTextEdit, "What was done", "rotor replaced")
+    at.leave()
+    at.press("Proved: road")
+    at.press("Nothing was declined or left undone")

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import pytest
 from openpyxl import load_workbook
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QLineEdit, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
@@ -18,9 +17,9 @@ from desktop_app.returns_watched.stored_returns import read_returns
 from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.record import open_shop
 from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.one_job import find_the_cause, finish, open_job, take_in
 
 MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
-PLATE, ODOMETER = "Plate, or the shop's own tag", "Odometer"
 CONCERN = "Concern, in the customer's own words"
 READINGS = {
     "tip radius from the shaft axis": ("26.62; 26.64; 26.63", "27.44; 27.45; 27.46"),
@@ -30,36 +29,10 @@ READINGS = {
 }
 
 
-def take_in(at: Counter, concern: str, odometer: str) -> None:
-    at.press("A car is here")
-    at.type_into(QLineEdit, PLATE, "TH 1042")
-    at.type_into(QLineEdit, "What kind of car", "1.8-litre compact hatchback, 1990s")
-    at.type_into(QLineEdit, ODOMETER, odometer)
-    at.type_into(QPlainTextEdit, "What the customer says", concern)
-    at.press("Take the car in")
-    at.bot.waitUntil(lambda: at.window.here() == "Job")
-
-
-def find_the_cause(at: Counter) -> None:
-    at.choose("System", "Ignition")
-    at.type_into(QLineEdit, "Trouble codes, found", "P0300", enter=True)
-    at.type_into(QLineEdit, "What was seen or tried", "cap crusted, tip burned back", enter=True)
-    at.type_into(QPlainTextEdit, "Cause", "tip burned back, shown by the gap")
-    at.leave()
-
-
 def measure(at: Counter) -> None:
     for label, (old, new) in READINGS.items():
         at.type_into(QLineEdit, f"{label}, removed", old, enter=True)
         at.type_into(QLineEdit, f"{label}, replacement", new, enter=True)
-
-
-def finish(at: Counter) -> None:
-    at.choose("origin of the new part", "new, from another maker")
-    at.type_into(QPlainTextEdit, "What was done", "rotor replaced")
-    at.leave()
-    at.press("Proved: road")
-    at.press("Nothing was declined or left undone")
 
 
 def photos(folder: Path) -> list[Path]:
@@ -102,9 +75,8 @@ def test_a_job_from_the_counter_to_mondays_report(
         at.wait_for("where the new distributor rotor comes from")
     # The program was closed in the middle; nothing is lost.
     with sitting(qtbot, shop, MONDAY + timedelta(hours=2)) as at:
-        qtbot.keyClicks(at.find(QLineEdit, "Ask the old jobs"), "J-101")
-        qtbot.keyClick(at.find(QLineEdit, "Ask the old jobs"), Qt.Key.Key_Return)
-        qtbot.waitUntil(lambda: at.window.here() == "Job", timeout=5000)
+        open_job(at)
+        at.choose("origin of the new part", "new, from another maker")
         finish(at)
         at.press("Undo")
         at.wait_for("Undone: Write down what was declined.")

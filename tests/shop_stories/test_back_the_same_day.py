@@ -7,14 +7,12 @@ from pathlib import Path
 
 import pytest
 from openpyxl import load_workbook
-from PySide6.QtWidgets import QFileDialog, QLineEdit, QListView, QPlainTextEdit
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QListView
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs.actions import add_person
 from tests.shop_stories.counter import Counter, sitting
-from tests.shop_stories.one_job import open_job
-
-PLATE, ODOMETER = "Plate, or the shop's own tag", "Odometer"
+from tests.shop_stories.one_job import find_the_cause, finish, open_job, take_in
 
 
 def o_clock(hour: int) -> datetime:
@@ -22,26 +20,10 @@ def o_clock(hour: int) -> datetime:
     return datetime(2026, 3, 2, hour, 5, tzinfo=UTC)
 
 
-def take_in(at: Counter, concern: str, odometer: str) -> None:
-    at.press("A car is here")
-    at.type_into(QLineEdit, PLATE, "TH 1042")
-    at.type_into(QLineEdit, "What kind of car", "1.8-litre compact hatchback")
-    at.type_into(QLineEdit, ODOMETER, odometer)
-    at.type_into(QPlainTextEdit, "What the customer says", concern)
-    at.press("Take the car in")
-    at.bot.waitUntil(lambda: at.window.here() == "Job")
-
-
 def mend_and_hand_over(at: Counter) -> None:
     open_job(at)
-    at.choose("System", "Ignition")
-    at.type_into(QLineEdit, "Trouble codes, found", "P0300", enter=True)
-    at.type_into(QLineEdit, "What was seen or tried", "tip burned back", enter=True)
-    at.type_into(QPlainTextEdit, "Cause", "tip burned back")
-    at.type_into(QPlainTextEdit, "What was done", "rotor replaced")
-    at.leave()
-    at.press("Proved: road")
-    at.press("Nothing was declined or left undone")
+    find_the_cause(at)
+    finish(at)
     at.press("Hand the car over")
     at.wait_for("Left on 2 March 2026")
 

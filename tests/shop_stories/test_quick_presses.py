@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -12,14 +11,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_window.in_sight import bring_up
-from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.counter import Counter
+from tests.shop_stories.one_job import one_job, open_job
 
-MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
 LEFT = Qt.MouseButton.LeftButton
 FIRST = "Ignition off, key out, nobody with a pacemaker near the open engine."
 
@@ -36,15 +33,12 @@ def quick(qapp: QApplication) -> Iterator[None]:
 @pytest.fixture
 def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
     """A job with a rotor laid out, three findings, and its page."""
-    with sitting(qtbot, tmp_path / "shop", MONDAY) as counter:
+    with one_job(qtbot, tmp_path / "shop") as counter:
         desk = counter.program.desk
         assert desk is not None
-        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
-        desk.do(lay_side_by_side, 1, "distributor-rotor")
         for words in ("cap crusted", "rotor worn", "leads loose"):
             desk.do(actions.write_finding, 1, words)
-        counter.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
-        qtbot.waitUntil(lambda: counter.window.here() == "Job")
+        open_job(counter)
         yield counter
 
 

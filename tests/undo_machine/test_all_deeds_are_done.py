@@ -15,7 +15,6 @@ NO_DEEDS = {
     "job_history.take_back_actions.undo_from_here": "the machine does it with every deed",
     "part_photos.actions.take_in": "puts a file into the shop and no row; add_photos comes after",
     "part_photos.print_actions.said_by_ruler": "works out ahead what note_ruler keeps",
-    "records_exchanged.export_actions.export_everything": "writes files outside the shop",
     "records_exchanged.whole_actions.bring_back": "for a shop in which nothing was written yet",
     "records_exchanged.whole_actions.is_new": "only reads",
     "returns_watched.actions.who_judges": "only reads",

@@ -57,6 +57,18 @@ def test_the_year_stands_first_and_is_the_rate_of_read_first() -> None:
     assert any("4 of 40 settled jobs came back. Rate 10.0%" in w for w in read_first(figures(jobs)))
 
 
+def test_a_chart_that_shows_nothing_says_what_is_missing_and_when_it_is_there() -> None:
+    nobody = rate_sheet(figures([]))
+    assert (nobody.charts, len(nobody.sentences)) == ((), 1)
+    assert nobody.sentences[0].startswith("The weeks are not drawn yet: in none of them a job")
+    assert "once the week is over" in nobody.sentences[0]
+    quiet = rate_sheet(figures([done(f"J-{n}", 30) for n in range(3)]))
+    assert quiet.charts[0].table == "Weeks"
+    assert quiet.sentences[0].startswith("The line of the weeks lies on nought")
+    jobs, returns = steady()
+    assert rate_sheet(figures(jobs, returns)).sentences == ()
+
+
 def test_a_steady_year_shows_nothing() -> None:
     found = figures(*steady())
     assert weeks_charted(found).noticed() == ()

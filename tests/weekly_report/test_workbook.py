@@ -13,7 +13,8 @@ import pytest
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.weekly_report.actions import file_name, write_week
-from desktop_app.weekly_report.sheet_form import LONGEST_TEXT, fitting_text
+from desktop_app.weekly_report.opens_on import to_do_table
+from desktop_app.weekly_report.sheet_form import LONGEST_TEXT, ToDo, fitting_text
 from desktop_app.weekly_report.week import read_week
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 from tests.weekly_report.week_written import opened, table_rows, written
@@ -71,8 +72,9 @@ def _came_back(book: Any) -> list[dict[str, Any]]:
 
 
 def test_each_formula_carries_its_result(week: Path) -> None:
-    results = {row["What"]: row["Figure"] for row in table_rows(opened(week), "Read first")}
-    formulas = [row["Figure"] for row in table_rows(opened(week, results=False), "Read first")]
+    totals = ("Read first", "ReadFirstTotals")
+    results = {row["What"]: row["Figure"] for row in table_rows(opened(week), *totals)}
+    formulas = [row["Figure"] for row in table_rows(opened(week, results=False), *totals)]
     assert all(isinstance(formula, str) and formula.startswith("=") for formula in formulas)
     assert results["Jobs handed over"] == 3
     assert results["of these with a cause and a correction"] == 2
@@ -83,6 +85,40 @@ def test_each_formula_carries_its_result(week: Path) -> None:
     assert results["Cost of the week's returns"] == 87.5
     assert results["Jobs under watch"] == 6
     assert results["Cost of the year's comebacks"] == 87.5
+
+
+def test_the_first_sheet_opens_on_the_figures_and_what_is_to_be_done(week: Path) -> None:
+    page = opened(week)["Read first"]
+    column = [str(row[0].value) for row in page.iter_rows() if row[0].value is not None]
+    wanted = ("The week", "Handed over", "To act on", "To be judged", "Jobs handed over")
+    places = [column.index(one) for one in wanted]
+    (sentence,) = [at for at, one in enumerate(column) if one.startswith("3 jobs left in the week")]
+    assert [*places[:4], sentence, places[4]] == sorted((*places, sentence))
+    week_figures = table_rows(opened(week), "Read first", "ReadFirstTotalsFirst")
+    assert {row["What"]: row["Figure"] for row in week_figures} == {
+        **{"Handed over": 3, "Left unproven": 1, "Comebacks": 1, "Wait for judgement": 1},
+        **{"Under watch": 6, "Rate of the year": None},
+    }
+    to_do = table_rows(opened(week), "Read first", "ReadFirstToActOn")
+    assert {row["What"]: (row["Jobs"], row["Which"]) for row in to_do} == {
+        "Nobody said whether somebody could have been hurt": (2, "J-160, J-162"),
+        "To be judged": (3, "J-131, J-160, J-162"),
+    }
+
+
+def test_where_nothing_waits_the_first_sheet_says_so(shop: ShopRecord, tmp_path: Path) -> None:
+    written(shop, "2026-W46", tmp_path / "week.xlsx")
+    page = opened(tmp_path / "week.xlsx")["Read first"]
+    assert "Nothing waits for anybody." in [row[0].value for row in page.iter_rows()]
+
+
+def test_of_many_jobs_to_act_on_the_first_are_named_and_the_sheet_of_the_rest() -> None:
+    jobs = tuple(f"J-{number}" for number in range(1, 10))
+    few, many = (ToDo("To be judged", some, "Raw") for some in (jobs[:8], jobs))
+    assert to_do_table([few, many]).column("Which") == (
+        "J-1, J-2, J-3, J-4, J-5, J-6, J-7, J-8",
+        "J-1, J-2, J-3, J-4, J-5, J-6, J-7, J-8 and more: the sheet Raw",
+    )
 
 
 def test_the_file_is_proposed_under_the_name_of_its_week() -> None:

@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import Slot
 from PySide6.QtGui import QColor, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, KeptPhoto, same_picture
@@ -72,17 +79,16 @@ class LockedViews(QWidget):
             caption.setVisible(high)
 
     def _lay_out(self) -> None:
-        sides = QHBoxLayout()
+        sides = QGridLayout()  # both photos are as high, however long their captions are
         stages = (self.removed, self.replacement)
         colours = (("removed", look.REMOVED), ("replacement", look.REPLACEMENT))
-        for head, stage, (side, colour), caption in zip(
-            self._heads, stages, colours, self._captions, strict=True
-        ):
-            column = QVBoxLayout()
-            column.addLayout(_head(SIDE_SIGNS[side], head, colour))
-            column.addWidget(stage, 1)
-            column.addWidget(caption)
-            sides.addLayout(column, 1)
+        both = zip(self._heads, stages, colours, self._captions, strict=True)
+        for column, (head, stage, (side, colour), caption) in enumerate(both):
+            sides.addLayout(_head(SIDE_SIGNS[side], head, colour), 0, column)
+            sides.addWidget(stage, 1, column)
+            sides.addWidget(caption, 2, column)
+            sides.setColumnStretch(column, 1)
+        sides.setRowStretch(1, 1)
         buttons = QHBoxLayout()
         buttons.addWidget(self._locked)
         for words, name, more, pressed in (

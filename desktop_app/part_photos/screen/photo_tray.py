@@ -37,6 +37,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
+from desktop_app.shop_window.last_folder import keep_folder, last_folder
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 PHOTOS = tr("Photos")
@@ -123,8 +124,11 @@ class PhotoTray(QFrame):
 
     @Slot()
     def choose_files(self) -> None:
-        """Ask for photo files and take them in."""
-        paths, _ = QFileDialog.getOpenFileNames(self, tr("Add photos"), "", _FILTER)
+        """Ask for photo files, where the last ones lay, and take them in."""
+        where = last_folder("photos")
+        paths, _ = QFileDialog.getOpenFileNames(self, tr("Add photos"), where, _FILTER)
+        if paths:
+            keep_folder("photos", paths[0])
         self.add_paths(paths)
 
     @Slot()

@@ -58,7 +58,7 @@ class ConditionsSeen(QWidget):
     def _half(self, side: Side) -> QWidget:
         box = QWidget()
         half = QVBoxLayout(box)
-        half.setContentsMargins(0, 0, 12, 0)
+        half.setContentsMargins(0, 0, 0, 0)
         words = (
             tr("Seen on the removed part") if side == "removed" else tr("Seen on the replacement")
         )

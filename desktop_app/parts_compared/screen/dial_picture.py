@@ -8,9 +8,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPalette, QPen
 
 from desktop_app.parts_compared.reading import SIDES, Side
-from desktop_app.parts_compared.screen.drawn_values import Drawn, DrawnValues
+from desktop_app.parts_compared.screen.drawn_values import DrawnValues
 from desktop_app.parts_compared.screen.side_marks import draw_mark
-from desktop_app.parts_compared.shown_value import amount, number
+from desktop_app.parts_compared.shown_sum import Figure
+from desktop_app.parts_compared.shown_value import number
 
 MOST_MARKS = 16
 
@@ -41,7 +42,7 @@ def draw_dial(painter: QPainter, area: QRectF, values: DrawnValues, palette: QPa
         painter.setPen(QPen(ink, 1.4))
         painter.drawLine(centre, tip)
         draw_mark(painter, side, tip, 12, ink)
-        _say(painter, beside, side, amount(one.value, values.unit, one.expanded), palette)
+        _say(painter, beside, side, values.said(one), palette)
 
 
 def draw_count(painter: QPainter, area: QRectF, values: DrawnValues, palette: QPalette) -> None:
@@ -59,7 +60,7 @@ def draw_count(painter: QPainter, area: QRectF, values: DrawnValues, palette: QP
         painter.drawText(QPointF(area.left() + 8 + count * 16, y + 5), number(one.value))
 
 
-def _both(values: DrawnValues) -> list[tuple[Side, Drawn]]:
+def _both(values: DrawnValues) -> list[tuple[Side, Figure]]:
     both = zip(SIDES, (values.removed, values.replacement), strict=True)
     return [(side, one) for side, one in both if one is not None]
 

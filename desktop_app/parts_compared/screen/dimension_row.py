@@ -24,6 +24,7 @@ from desktop_app.parts_compared.readings_typed import (
 )
 from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
+from desktop_app.parts_compared.screen.dimension_name import DimensionName
 from desktop_app.parts_compared.screen.dimension_verdict_label import VerdictLabel
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
 from desktop_app.parts_compared.screen.reading_field import (
@@ -83,7 +84,7 @@ class DimensionRow(QObject):
         self._sentence = plain_label("", wrap=True)
         self._refusal = plain_label("", wrap=True)
         self._under = QWidget()
-        self._name = plain_label("", wrap=True)
+        self._name = DimensionName()
         self._row = 0
         self._widgets: list[QWidget] = []
 
@@ -94,7 +95,6 @@ class DimensionRow(QObject):
         """
         one, self._row = self.dimension, row
         self._name.setToolTip(tooltip(one.how))
-        self._name.setMinimumWidth(130)
         tool = self._shown_tool
         boxes = (self.boxes[side] for side in SIDES)
         across = (self._name, *boxes, tool, self._drawing, self._verdict)

@@ -8,15 +8,8 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_kinds.part_kind import Span
+from desktop_app.parts_compared.shown_sum import Figure, shown_sum
 from desktop_app.parts_compared.shown_value import amount, doubt
-
-
-@dataclass(frozen=True, slots=True)
-class Drawn:
-    """A value with its expanded uncertainty, in the unit that is shown."""
-
-    value: float
-    expanded: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,10 +19,11 @@ class DrawnValues:
     label: str
     unit: str
     role: str
-    removed: Drawn | None
-    replacement: Drawn | None
+    removed: Figure | None
+    replacement: Figure | None
     difference_doubt: float | None
     band: Span | None
+    decimals: int | None = None  # of both values in words, so that they agree with their difference
 
     def edges(self) -> tuple[float, ...]:
         """Return every value that the axis must hold."""
@@ -43,13 +37,17 @@ class DrawnValues:
         if self.removed is None and self.replacement is None:
             return tr("{label}: nothing measured yet.", label=self.label)
         said = [
-            f"{name} {amount(one.value, self.unit, one.expanded)}{doubt(one.expanded)}"
+            f"{name} {self.said(one)}{doubt(one.expanded)}"
             for name, one in ((tr("removed"), self.removed), (tr("replacement"), self.replacement))
             if one is not None
         ]
         if self.band is not None:
             said.append(_allowed_words(*self.band, self.unit))
         return f"{self.label}: {'; '.join(said)}."
+
+    def said(self, one: Figure) -> str:
+        """Return the value of a side with its unit."""
+        return amount(one.value, self.unit, one.expanded, self.decimals)
 
 
 def drawn_values(one: DimensionComparison, length_unit: str) -> DrawnValues | None:
@@ -61,26 +59,26 @@ def drawn_values(one: DimensionComparison, length_unit: str) -> DrawnValues | No
     if one.role == "word":
         return None
     unit, factor = shop_unit(one.unit, length_unit)
-    old, new = _drawn(one.removed, factor), _drawn(one.replacement, factor)
-    expanded = one.difference_expanded_uncertainty
+    old, new = (_drawn(side, factor) for side in (one.removed, one.replacement))
+    between = one.between.times(factor) if one.between else None
     return DrawnValues(
         one.label,
         unit,
         one.role,
         old,
         new,
-        None if expanded is None else expanded * factor,
+        between.expanded if between else None,
         _band(one, old, factor),
+        shown_sum(old, new, between).decimals,
     )
 
 
-def _drawn(side: SideValue | None, factor: float) -> Drawn | None:
-    if side is None or isinstance(side.value, str):
-        return None
-    return Drawn(side.value * factor, (side.expanded_uncertainty or 0.0) * factor)
+def _drawn(side: SideValue | None, factor: float) -> Figure | None:
+    seen = side.figure if side else None
+    return seen.times(factor) if seen else None
 
 
-def _band(one: DimensionComparison, old: Drawn | None, factor: float) -> Span | None:
+def _band(one: DimensionComparison, old: Figure | None, factor: float) -> Span | None:
     if one.allowed is None or (one.role != "limit" and old is None):
         return None
     base = 0.0 if one.role == "limit" or old is None else old.value

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QGridLayout
 
 from desktop_app.shop_window.drafts import Drafts
@@ -38,7 +39,8 @@ class FieldsTogether(QFrame):
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         for place, ((words, _), field) in enumerate(zip(names, self.fields, strict=True)):
-            grid.addWidget(Labelled(words, field), 0, place)
+            # where only one name takes two lines, the fields still stand in a row
+            grid.addWidget(Labelled(words, field), 0, place, Qt.AlignmentFlag.AlignBottom)
         grid.addWidget(self._said, 1, 0, 1, len(names))
 
     def show_texts(self, texts: list[str]) -> None:

@@ -65,8 +65,10 @@ class PairPhotos(QWidget):
         self._trays = {side: self._tray(side) for side in SIDES}
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.addWidget(self._row_box)
-        self._column.addWidget(self._bench, 0, Qt.AlignmentFlag.AlignLeft)
+        above = QHBoxLayout()
+        above.addWidget(self._row_box, 1)
+        above.addWidget(self._bench, 0, Qt.AlignmentFlag.AlignTop)
+        self._column.addLayout(above)
         trays = QHBoxLayout()
         for side, tray in self._trays.items():
             half = QVBoxLayout()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QSize, Signal, Slot
+from PySide6.QtCore import QEvent, QSize, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
@@ -42,7 +42,7 @@ class ReadingsTable(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(4)
-        self._narrow, self._wide_least = False, 0
+        self._narrow, self._wide_least, self._letters_changed = False, 0, False
         heads = [plain_label(words, "quiet", wrap=True) for words in HEADS]
         self._beside = heads[INSTRUMENT], heads[DRAWING]
         for column, head in enumerate(heads):
@@ -84,15 +84,34 @@ class ReadingsTable(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        self._letters_changed |= event.type() == QEvent.Type.FontChange
+
+    def event(self, event: QEvent) -> bool:
+        done = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest and self._letters_changed:
+            self._letters_changed = False  # all that stands here has its letters by now
+            if self._narrow:
+                self._lay(narrow=False)  # how wide it has to be for that is only seen so
+            self._fit()
+        return done
+
+    def _fit(self) -> None:
         if not self._narrow:
             self._wide_least = self._grid.minimumSize().width()
-        if self._narrow != (event.size().width() < self._wide_least):
-            self._narrow = not self._narrow
-            self._stretch()
-            for head in self._beside:
-                head.setVisible(not self._narrow)
-            for row in self._rows.values():
-                row.lay(self._grid, narrow=self._narrow)
+        if self._narrow != (self.width() < self._wide_least):
+            self._lay(narrow=not self._narrow)
+
+    def _lay(self, *, narrow: bool) -> None:
+        self._narrow = narrow
+        self._stretch()
+        for head in self._beside:
+            head.setVisible(not narrow)
+        for row in self._rows.values():
+            row.lay(self._grid, narrow=narrow)
 
     def _stretch(self) -> None:
         for column, stretch in enumerate(

@@ -8,9 +8,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen
 
 from desktop_app.parts_compared.reading import Side
-from desktop_app.parts_compared.screen.drawn_values import Drawn, DrawnValues
+from desktop_app.parts_compared.screen.drawn_values import DrawnValues
 from desktop_app.parts_compared.screen.scale_axis import Axis, axis_for
 from desktop_app.parts_compared.screen.side_marks import draw_interval, draw_mark
+from desktop_app.parts_compared.shown_sum import Figure
 from desktop_app.parts_compared.shown_value import amount
 
 MARK = 13.0  # pixels across
@@ -26,7 +27,7 @@ def draw_scale(painter: QPainter, area: QRectF, values: DrawnValues, palette: QP
     plot = QRectF(area.left() + MARK, area.top() + 2, area.width() - 2 * MARK, foot - area.top())
     _draw_band(painter, plot, axis, values, palette)
     _draw_axis(painter, plot, axis, values.unit, palette)
-    sides: list[tuple[Side, float, Drawn | None, float | None]] = [
+    sides: list[tuple[Side, float, Figure | None, float | None]] = [
         ("removed", 0.30, values.removed, None),
         ("replacement", 0.72, values.replacement, values.difference_doubt),
     ]
@@ -81,7 +82,7 @@ def _draw_value(
     axis: Axis,
     side: Side,
     y: float,
-    one: Drawn,
+    one: Figure,
     difference: float | None,
     palette: QPalette,
 ) -> None:

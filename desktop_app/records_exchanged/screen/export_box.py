@@ -8,12 +8,15 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QFileDialog
 
 from desktop_app.language import tr
-from desktop_app.records_exchanged.export_actions import ExportTold, export_everything
+from desktop_app.records_exchanged.export_files import ExportTold, export_everything
+from desktop_app.records_exchanged.export_names import JOBS, table_file
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import Tell, walked
+from desktop_app.records_exchanged.stored_export_jobs import has_returns_of_one_day
 from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.texts import plain_label
 
 _WHAT = tr(
     "All jobs as one table, every other table, the whole history and all photos, in a "
@@ -23,13 +26,26 @@ _WHAT = tr(
 
 
 class ExportBox(LongWorkBox):
-    """One button, how far it is, and what was written where."""
+    """One button, what its table of jobs leaves out, how far it is, and what was written where."""
 
     def __init__(self, desk: Desk) -> None:
         press = tr("Take everything out…")
         super().__init__(desk, tr("Take everything out"), _WHAT, press, tr("taking everything out"))
         self._desk = desk
         self._folder = Path.home()
+        left_out = tr(
+            "A return on the day on which the earlier job came is not in {jobs}, which has no "
+            "times of day; {returns} has it.",
+            jobs=JOBS,
+            returns=table_file("return_link"),
+        )
+        self._left_out = plain_label(left_out, "quiet", wrap=True)
+        self._left_out.hide()
+        self.column.insertWidget(self.column.indexOf(self._begin), self._left_out)
+
+    def look(self) -> None:
+        """Say what the table of jobs leaves out, where this shop has such returns."""
+        self._left_out.setVisible(bool(self._desk.ask(has_returns_of_one_day)))
 
     @Slot()
     def _pressed(self) -> None:

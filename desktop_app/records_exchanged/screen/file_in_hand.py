@@ -14,8 +14,8 @@ from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.file_choices import FileChoices
 from desktop_app.records_exchanged.header_row import header_key
-from desktop_app.records_exchanged.looking_actions import Looked, OpenedFile, look
-from desktop_app.records_exchanged.map_actions import MAPS, forget_map, keep_map
+from desktop_app.records_exchanged.looked_through_files import Looked, OpenedFile, look
+from desktop_app.records_exchanged.map_files import MAPS, forget_map, keep_map
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.rejected_rows import WHY

@@ -21,7 +21,7 @@ from desktop_app.records_exchanged.screen.trial_box import TrialBox
 from desktop_app.records_exchanged.screen.whole_box import WholeBox
 from desktop_app.records_exchanged.stored_import import ReadWith
 from desktop_app.records_exchanged.whole_actions import is_new
-from desktop_app.records_exchanged.whole_folder_actions import is_export
+from desktop_app.records_exchanged.whole_folder_files import is_export
 from desktop_app.shop_record.backups.backups_found import backup_folders
 from desktop_app.shop_record.backups.restore_drill import last_drill
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -53,7 +53,8 @@ class RecordsPage(ReadingPage):
         self.column.addWidget(plain_label(RECORDS, "title"))
         self._restore = RestoreBox(desk, self._backups, desk.now)
         self._restore.open_wanted.connect(self.shop_wanted)
-        outward = (ExportBox(desk), BackupBox(desk), self._restore)
+        self._export = ExportBox(desk)
+        outward = (self._export, BackupBox(desk), self._restore)
         for box in (*self._steps, self._trial, self._whole, *outward):
             self.column.addWidget(box)
         off_where_shut(desk, *self._steps, self._trial, self._whole)
@@ -65,8 +66,9 @@ class RecordsPage(ReadingPage):
         self.setAcceptDrops(True)
 
     def came_here(self) -> None:
-        """Look again which backups there are."""
+        """Look again which backups there are, and what an export says beside its button."""
         self._restore.look()
+        self._export.look()
 
     def show_backups(self) -> None:
         """Bring up the box from which a backup comes back."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
@@ -19,6 +19,7 @@ from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.signed_button import SignedButton
 from desktop_app.shop_window.texts import plain_label
 
+NO_HEADINGS: Mapping[str, str] = {}
 # As they are kept, and the sign of each that was given.
 OUTCOMES = ((marked("done"), "✓"), (marked("not needed"), "–"))
 
@@ -38,6 +39,7 @@ class AnswerButton(SignedButton):
 class CheckList(QWidget):
     """Checks of one kind (`refit` or `proof`); `hurts` marks those that guard against injury.
 
+    Where they are done in several places, `headings` say of a check which begins with it.
     Who answers with a key comes to the next check that has no answer: one key for each.
     """
 
@@ -48,15 +50,21 @@ class CheckList(QWidget):
         self._job_id: int | None = None
         self._lines: dict[str, dict[str, QPushButton]] = {}
         self._shown: tuple[tuple[str, bool], ...] = ()
+        self._headings = NO_HEADINGS
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
 
-    def show_checks(self, job: JobView, checks: Sequence[tuple[str, bool]]) -> None:
+    def show_checks(
+        self,
+        job: JobView,
+        checks: Sequence[tuple[str, bool]],
+        headings: Mapping[str, str] = NO_HEADINGS,
+    ) -> None:
         """Show the checks (words as kept, hurts) and what was ticked of them."""
         self._job_id = job.id
-        if tuple(checks) != self._shown:
-            self._shown = tuple(checks)
+        if tuple(checks) != self._shown or headings != self._headings:
+            self._shown, self._headings = tuple(checks), headings
             self._build()
         outcomes = job.ticked(self._kind, self._lines)
         for words, buttons in self._lines.items():
@@ -75,6 +83,8 @@ class CheckList(QWidget):
         empty(self._column)
         self._lines = {}
         for words, hurts in self._shown:
+            if words in self._headings:
+                self._column.addWidget(plain_label(self._headings[words], wrap=True))
             says, sentence = check_words(words), check_sentence(words)
             line = QWidget()
             row = QHBoxLayout(line)

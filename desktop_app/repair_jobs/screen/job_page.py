@@ -77,7 +77,8 @@ class JobPage(QWidget):
     @Slot(str)
     def say_above(self, words: str) -> None:
         """Keep a line in view above the page; empty takes it away."""
-        self._head.say_above(words)
+        with self._page.held_still():
+            self._head.say_above(words)
 
     def keep_draft(self) -> None:
         """Keep what is only typed into the forms of the sections."""

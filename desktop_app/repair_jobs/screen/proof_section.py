@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.hand_over import LEFT
+from desktop_app.repair_jobs.hand_over import LEFT, WRITE_UP_ANEW
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof import (
     CODES_READ,
@@ -46,6 +46,13 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+WHY_LOCKED = " ".join(
+    (
+        LEFT,
+        WRITE_UP_ANEW,
+        tr("One that was handed over by mistake: undo that entry in the job's History."),
+    )
+)
 CHOSEN_BEYOND = tr("“Same conditions” is chosen, and not every condition is written down as met.")
 # What the fitted parts of a job ask for as proof, beside what its system asks for.
 AskedByParts = Callable[[int], Sequence[str]]
@@ -82,12 +89,13 @@ class ProofSection(Section):
             *(self._steps, self._list, self._conditions, self._drive, self._codes),
             *(self._readiness, self._level_row),
         )
+        self._why_locked = plain_label(WHY_LOCKED, wrap=True)
         for widget in (
+            self._why_locked,
             plain_label(tr("The order in which nothing is lost")),
             self._steps,
             plain_label(maker_first(), "quiet", wrap=True),
             self._list,
-            self._enough,
             self._conditions,
             self._drive,
             plain_label(tr("Codes read after the repair")),
@@ -95,6 +103,7 @@ class ProofSection(Section):
             self._readiness,
             self._readings,
             plain_label(tr("How far was it proved?")),
+            self._enough,
             self._level_row,
             self._why_not,
             self._means,
@@ -112,9 +121,13 @@ class ProofSection(Section):
         self._who.show_job(job)
         self._steps.show_steps(job.id, kept)
         checks = proof_checks(job.system)
-        asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))
+        # What belongs to the drive comes last: what is asked of it stands right beneath.
+        asked = (*checks.bay, CODES_READ, *self._asked_by_parts(job.id), *checks.road)
         answered = [one.words for one in job.checks if one.kind == "proof"]
-        self._list.show_checks(job, [(words, False) for words in each_once(asked, answered)])
+        shown = each_once(asked, answered)
+        on_the_drive = next((one for one in shown if one in checks.road), "")
+        headings = {shown[0]: tr("Before the drive and after it"), on_the_drive: tr("The drive")}
+        self._list.show_checks(job, [(words, False) for words in shown], headings)
         self._enough.setText(tr("Enough when: {enough}", enough=tr(checks.enough)))
         self._conditions.show_job(job, kept)
         self._drive.show_job(job, kept)
@@ -128,6 +141,7 @@ class ProofSection(Section):
         self._caught.show_job(job, kept)
         for widget in self._closed_once_left:
             widget.setEnabled(job.left_at is None)
+        self._why_locked.setVisible(job.left_at is not None)
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
         """Return where it is said how far the repair was proved."""
@@ -140,7 +154,7 @@ class ProofSection(Section):
             level: why_not_offered(level, told, not_met) for level in RECORDED_LEVELS
         }
         reasons = " ".join(f"{one.what} {one.do}" for one in why_not.values() if one)
-        self._why_not.setText(reasons if job.left_at is None else LEFT)
+        self._why_not.setText(reasons if job.left_at is None else "")
         self._why_not.setVisible(bool(self._why_not.text()))
         for button in self._levels.buttons():
             level = ProofLevel(self._levels.id(button))

@@ -37,7 +37,10 @@ HEARD_BY = [
 
 
 class AskedBox(QWidget):
-    """Five buttons, and a row for each time the customer was asked; seen once the car has left."""
+    """Five buttons, and a row for each time the customer was asked; seen once the car has left.
+
+    Of a car that came back nobody asks here how it does: that is asked of the visit it came with.
+    """
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -49,7 +52,8 @@ class AskedBox(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._head = plain_label("", wrap=True)
         self._column.addWidget(self._head)
-        row = FlowRow()
+        self._buttons = QWidget()
+        row = FlowRow(self._buttons)
         for answer in Answer:
             shown = tr(answer.value)
             button = QPushButton(shown.capitalize())
@@ -57,11 +61,11 @@ class AskedBox(QWidget):
             button.setProperty("answer", answer.value)
             button.clicked.connect(self._note)
             row.addWidget(button)
-        self._column.addLayout(row)
+        self._column.addWidget(self._buttons)
         self.hide()
 
-    def show_job(self, job: JobView) -> None:
-        """Show what the customer of a job said so far."""
+    def show_job(self, job: JobView, came_back_as: str = "") -> None:
+        """Show what the customer of a job said so far; one that came back did so as another job."""
         if self._saving:
             return  # shown again by what is being saved; the rest is shown below, once it is
         before, self._job = self._job, job
@@ -76,8 +80,14 @@ class AskedBox(QWidget):
             return  # what can't be read just now is not gone
         said = said or ()
         called = f" {job.customer}, {job.phone}." if job.customer and job.phone else ""
+        self._buttons.setVisible(not came_back_as)
         self._head.setText(
             tr(
+                "The car came back as {number}. How it does is asked there, once it has left.",
+                number=came_back_as,
+            )
+            if came_back_as
+            else tr(
                 "How does the car do? Ask the customer, and press what was said.{called}",
                 called=called,
             )

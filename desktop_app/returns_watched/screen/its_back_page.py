@@ -16,6 +16,7 @@ from desktop_app.returns_watched.screen.chain_row import ChainRow
 from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
+from desktop_app.returns_watched.share_words import share_words
 from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.returns_watched.stored_returns import read_returns_of_job, read_waiting
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
@@ -296,7 +297,9 @@ class ItsBackPage(QWidget):
 def _head(row: ReturnRow, unit: DistanceUnit, kinds: Mapping[str, PartKind]) -> str:
     one = row.candidate
     where = tr("inside the window") if row.in_window else tr("beyond the window")
-    used = "" if one.window_used is None else tr(", {share:.0%} of it used", share=one.window_used)
+    used = ""
+    if one.window_used is not None:
+        used = tr(", {share} of it used", share=share_words(one.window_used))
     lines = [
         tr(
             "{vehicle}: {apart} after hand-over, {where}{used}; decided by {what_decides}.",

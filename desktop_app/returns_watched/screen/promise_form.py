@@ -106,6 +106,7 @@ class PromiseForm(TypedTogether):
         try:
             typed = self._fields.typed()
         except ShopTrouble as trouble:
+            self.refuse()
             self.tell(trouble.sentence())
             return
         self._do(deed, about, typed, self._shown, told)

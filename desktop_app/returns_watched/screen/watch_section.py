@@ -96,9 +96,10 @@ class WatchSection(Section):
             for field in (self._days, self._months, self._far):
                 field.save_now()
         self._job = job
-        self._asked.show_job(job)
-        self._owed.show_job(job.id)
         found = self._desk.ask(read_standing, job.id, self._desk.today(), self._names)
+        back = None if found is None else found.came_back_as
+        self._asked.show_job(job, "" if back is None else back.later)
+        self._owed.show_job(job.id)
         if found is None:
             return
         stands = signed(STANDING_SIGNS, found.standing.value)

@@ -19,7 +19,7 @@ PAD = 9
 NARROW = 200  # pixels; the list is wider as soon as it is laid out
 WHY = 3  # the last of a job's texts
 # So many letters are given lines, in whatever size; the rest is in the tooltip and on its page.
-CONCERN, OUTCOME, REASONS = 120, 240, 120
+TITLE, CONCERN, OUTCOME, REASONS = 60, 120, 240, 120
 
 
 class HitPainter(QStyledItemDelegate):
@@ -72,7 +72,7 @@ class HitPainter(QStyledItemDelegate):
 def _texts(hit: Hit, font: QFont, width: float) -> Iterator[tuple[str, int, Sequence[Span]]]:
     """Yield the texts of a job, how many lines each may have, and what of it is bold."""
     letter = QFontMetrics(font).averageCharWidth()
-    yield title(hit), 1, [(0, len(hit.number))]
+    yield title(hit), ceil(TITLE * letter / width), [(0, len(hit.number))]
     yield hit.concern, ceil(CONCERN * letter / width), hit.marks.get("concern", ())
     yield outcome(hit), ceil(OUTCOME * letter / width), _outcome_marks(hit)
     if hit.why:

@@ -61,8 +61,8 @@ class HitRows(QAbstractListModel):
 
 
 def title(hit: Hit) -> str:
-    """Return the first line of a job: its number, day, car and plate."""
-    return "   ".join(part for part in (hit.number, hit.day, hit.vehicle, hit.plate) if part)
+    """Return the first line of a job: its number, day, plate and car."""
+    return "   ".join(part for part in (hit.number, hit.day, hit.plate, hit.vehicle) if part)
 
 
 def outcome(hit: Hit) -> str:

@@ -9,10 +9,9 @@ from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.weekly_report.opens_on import MOST_NAMED, NOTHING_TO_DO, THE_WEEK, TO_ACT_ON
 from desktop_app.weekly_report.screen.jobs_behind import JobsBehind, figure_shown, job_button
 from desktop_app.weekly_report.sheet_form import Sheet, ToDo
-
-MOST = 8  # buttons of one sort; the rest is on its sheet
 
 
 class SeenFirst(QWidget):
@@ -30,7 +29,7 @@ class SeenFirst(QWidget):
         column.addWidget(self._to_do(sheet))
 
     def _figures(self, sheet: Sheet, currency: str) -> Section:
-        section, row = Section(tr("The week")), QWidget()
+        section, row = Section(THE_WEEK), QWidget()
         flow, behind = FlowRow(row, spacing=12), JobsBehind()
         behind.job_wanted.connect(self.job_wanted)
         for total in sheet.totals:
@@ -41,7 +40,7 @@ class SeenFirst(QWidget):
         return section
 
     def _to_do(self, sheet: Sheet) -> Section:
-        section, grid = Section(tr("To act on")), QGridLayout()
+        section, grid = Section(TO_ACT_ON), QGridLayout()
         grid.setHorizontalSpacing(18)
         grid.setColumnStretch(0, 2)
         grid.setColumnStretch(1, 3)
@@ -50,16 +49,16 @@ class SeenFirst(QWidget):
             grid.addWidget(words, row, 0, Qt.AlignmentFlag.AlignVCenter)
             grid.addWidget(self._jobs(one), row, 1)
         if not sheet.to_do:
-            section.column.addWidget(plain_label(tr("Nothing waits for anybody."), "quiet"))
+            section.column.addWidget(plain_label(NOTHING_TO_DO, "quiet"))
         section.column.addLayout(grid)
         return section
 
     def _jobs(self, one: ToDo) -> QWidget:
         jobs = QWidget()
         row = FlowRow(jobs)
-        for number in one.jobs[:MOST]:
+        for number in one.jobs[:MOST_NAMED]:
             row.addWidget(job_button(number, self._open))
-        if len(one.jobs) > MOST:
+        if len(one.jobs) > MOST_NAMED:
             more = QPushButton(tr("All: {sheet}", sheet=one.sheet))
             more.setAccessibleName(tr("All of them, on the sheet {sheet}", sheet=one.sheet))
             more.setProperty("sheet", one.sheet)

@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from desktop_app.returns_watched.share_words import share_words
 from desktop_app.shop_window.texts import tooltip
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table
 
@@ -80,7 +81,7 @@ def as_read(cell: Cell, kind: Kind, currency: str) -> str:
     forms = {
         "money": f"{below}{currency}{abs(cell):,.2f}",
         "hours": f"{cell:.2f}",
-        "share": f"{cell:.1%}",
+        "share": share_words(cell),
         "number": f"{cell:,.2f}",
     }
     return forms.get(kind, f"{cell:,.0f}")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.who_did_what import work_words
@@ -16,69 +18,63 @@ from desktop_app.weekly_report.headers import (
     PROOF_REACHED,
     UNBILLED_HOURS,
 )
-from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheet_names import LEFT_THIS_WEEK
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     amount,
-    columns,
     distance,
     joined,
     origin_words,
 )
 from desktop_app.weekly_report.year_behind import JobDone
 
+_CellOf = Callable[[JobLeft, JobDone], Cell]
+
 
 def left_sheet(figures: WeekFigures) -> Sheet:
     """Return one row for each job that was handed over in the week."""
     monday = figures.week.monday
     done = {job.number: job for job in figures.year.jobs if job.left_on >= monday}
+    named = _columns(figures)
     table = Table(
         "LeftThisWeek",
-        columns(
-            (JOB, "words"),
-            (tr("Left on"), "day"),
-            (tr("Vehicle"), "long words"),
-            (tr("Class"), "long words"),
-            (tr("Concern"), "long words"),
-            (tr("Symptoms"), "long words"),
-            (CAUSE, "long words"),
-            (tr("Correction"), "long words"),
-            (tr("Part kinds"), "long words"),
-            (PROOF_REACHED, "words"),
-            (HOURS, "hours"),
-            (UNBILLED_HOURS, "hours"),
-            (PRICE, "money"),
-            (tr("Window ends"), "words"),
-            (tr("Declined"), "long words"),
-            (COUNTED, "words"),
-        ),
-        tuple(_row(figures, job, done[job.number]) for job in figures.left),
+        tuple(column for column, _ in named),
+        tuple(tuple(cell(job, done[job.number]) for _, cell in named) for job in figures.left),
         nothing=tr("No job was handed over in this week."),
     )
     return Sheet(LEFT_THIS_WEEK, about(figures, len(table.rows)), tables=(table,))
 
 
-def _row(figures: WeekFigures, job: JobLeft, done: JobDone) -> tuple[Cell, ...]:
+def _columns(figures: WeekFigures) -> list[tuple[Column, _CellOf]]:
+    """Return each column with what makes its cell of a job: as it left, and as the year has it."""
+    return [
+        (Column(JOB, "words"), lambda job, _: job.number),
+        (Column(tr("Left on"), "day"), lambda job, _: job.left_on),
+        (Column(tr("Vehicle"), "long words"), lambda job, _: job.vehicle),
+        (Column(tr("Class"), "long words"), lambda job, _: vehicle_class(job.vehicle)),
+        (Column(tr("Concern"), "long words"), lambda job, _: job.concern),
+        (Column(tr("Symptoms"), "long words"), lambda _, done: joined(done.symptoms)),
+        (Column(CAUSE, "long words"), lambda job, _: _cause(job)),
+        (Column(tr("Correction"), "long words"), lambda job, _: job.correction),
+        (Column(tr("Part kinds"), "long words"), lambda _, done: _parts(figures, done)),
+        (Column(PROOF_REACHED, "words"), lambda job, _: _proof(job)),
+        (Column(HOURS, "hours"), lambda job, _: job.hours),
+        (Column(UNBILLED_HOURS, "hours"), lambda job, _: job.unbilled_hours),
+        (Column(PRICE, "money"), lambda job, _: amount(job.price_cents)),
+        (Column(tr("Window ends"), "words"), lambda job, _: _window(figures, job)),
+        (Column(tr("Declined"), "long words"), lambda job, _: job.declined),
+        (Column(COUNTED, "words"), lambda job, _: _counted(job)),
+    ]
+
+
+def _cause(job: JobLeft) -> str:
+    return tr("not caught") if job.cause_found is False else job.cause
+
+
+def _proof(job: JobLeft) -> str:
     level = job.proof_level
-    return (
-        job.number,
-        job.left_on,
-        job.vehicle,
-        vehicle_class(job.vehicle),
-        job.concern,
-        joined(done.symptoms),
-        tr("not caught") if job.cause_found is False else job.cause,
-        job.correction,
-        _parts(figures, done),
-        tr("not said") if level is None else f"{level} {ProofLevel(level).word}",
-        job.hours,
-        job.unbilled_hours,
-        amount(job.price_cents),
-        _window(figures, job),
-        job.declined,
-        _counted(job),
-    )
+    return tr("not said") if level is None else f"{level} {ProofLevel(level).word}"
 
 
 def _counted(job: JobLeft) -> str:

@@ -15,7 +15,7 @@ from desktop_app.weekly_report.headers import (
     RETURNS_PER_100,
     WEEK,
 )
-from desktop_app.weekly_report.sheet_form import Chart, Sheet
+from desktop_app.weekly_report.sheet_form import Chart, Sheet, Table
 from desktop_app.weekly_report.sheet_names import RATE
 from desktop_app.weekly_report.sheets.kept_out import kept_out_table
 from desktop_app.weekly_report.sheets.rate_by_share import by_share_table
@@ -36,13 +36,34 @@ def rate_sheet(figures: WeekFigures) -> Sheet:
     months, noticed, weeks = months_table(figures), noticed_table(figures), weeks_table(figures)
     curves = by_days_table(figures), by_miles_table(figures), per_job_table(figures)
     drawn = {table.name for table in curves if table.rows}
-    charts = (_weeks_chart(), *(one for one in _curve_charts(figures) if one.table in drawn))
+    missing = _missing(weeks)
+    weekly = () if missing == _NO_WEEK else (_weeks_chart(),)
+    charts = (*weekly, *(one for one in _curve_charts(figures) if one.table in drawn))
     line = about(figures, len(months.rows), year_words(figures))
     so_far = so_far_table(figures)
     open_week = () if so_far is None else (so_far,)
     shares, kept_out = by_share_table(figures), kept_out_table(figures)
     tables = (months, kept_out, noticed, weeks, *open_week, *curves, shares)
-    return Sheet(RATE, line, charts=charts, tables=tables)
+    sentences = (missing,) if missing else ()
+    return Sheet(RATE, line, sentences=sentences, charts=charts, tables=tables)
+
+
+_NO_WEEK = tr(
+    "The weeks are not drawn yet: in none of them a job with a cause and a correction was under "
+    "watch. They are, once the week is over in which the first such job is handed over."
+)
+_NO_COMEBACK = tr(
+    "The line of the weeks lies on nought: no visit that came in them is judged a comeback. It "
+    "rises with the first week in which one came that is."
+)
+
+
+def _missing(weeks: Table) -> str:
+    """Say why the chart of the weeks shows nothing, and when it will; "" where it shows some."""
+    drawn = [rate for rate in weeks.column(OF_THOSE_UNDER_WATCH) if rate is not None]
+    if not drawn:
+        return _NO_WEEK
+    return "" if any(drawn) else _NO_COMEBACK
 
 
 def _weeks_chart() -> Chart:

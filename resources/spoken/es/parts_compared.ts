@@ -4029,6 +4029,10 @@
         <translation>Cuándo</translation>
     </message>
     <message>
+        <source>Found</source>
+        <translation>Lo hallado</translation>
+    </message>
+    <message>
         <source>Not caught. {cause}</source>
         <translation>No reproducida. {cause}</translation>
     </message>
@@ -4850,6 +4854,10 @@
     <message>
         <source> It looks like the mirror image of the old one.</source>
         <translation> Parece la imagen en espejo de la vieja.</translation>
+    </message>
+    <message>
+        <source>Single readings</source>
+        <translation>Lecturas sueltas</translation>
     </message>
 </context>
 </TS>

@@ -744,6 +744,10 @@
         <translation>sacando todo</translation>
     </message>
     <message>
+        <source>A return on the day on which the earlier job came is not in {jobs}, which has no times of day; {returns} has it.</source>
+        <translation>Una vuelta del mismo día en que llegó el trabajo anterior no está en {jobs}, que no tiene horas; está en {returns}.</translation>
+    </message>
+    <message>
         <source>Where is the new folder to lie?</source>
         <translation>¿Dónde ha de estar la carpeta nueva?</translation>
     </message>

@@ -2476,6 +2476,10 @@
         <translation>Entregar de todos modos</translation>
     </message>
     <message>
+        <source>One that was handed over by mistake: undo that entry in the job&apos;s History.</source>
+        <translation>Si se entregó por error: deshaga ese asiento en el Historial del trabajo.</translation>
+    </message>
+    <message>
         <source>“Same conditions” is chosen, and not every condition is written down as met.</source>
         <translation>Se eligió “Mismas condiciones”, y no todas las condiciones están anotadas como cumplidas.</translation>
     </message>
@@ -2494,6 +2498,14 @@
     <message>
         <source>How far was it proved?</source>
         <translation>¿Hasta dónde se probó?</translation>
+    </message>
+    <message>
+        <source>Before the drive and after it</source>
+        <translation>Antes y después del recorrido</translation>
+    </message>
+    <message>
+        <source>The drive</source>
+        <translation>El recorrido</translation>
     </message>
     <message>
         <source>Enough when: {enough}</source>

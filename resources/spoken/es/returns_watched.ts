@@ -1260,6 +1260,10 @@
         <translation>Se preguntó al cliente: {answer}</translation>
     </message>
     <message>
+        <source>The car came back as {number}. How it does is asked there, once it has left.</source>
+        <translation>El vehículo volvió como {number}. Cómo va se pregunta allí, una vez entregado.</translation>
+    </message>
+    <message>
         <source>How does the car do? Ask the customer, and press what was said.{called}</source>
         <translation>¿Cómo va el vehículo? Pregunte al cliente y pulse lo que dijo.{called}</translation>
     </message>
@@ -1468,8 +1472,8 @@
         <translation>fuera del plazo</translation>
     </message>
     <message>
-        <source>, {share:.0%} of it used</source>
-        <translation>, {share:.0%} usado</translation>
+        <source>, {share} of it used</source>
+        <translation>, {share} usado</translation>
     </message>
     <message>
         <source>{vehicle}: {apart} after hand-over, {where}{used}; decided by {what_decides}.</source>

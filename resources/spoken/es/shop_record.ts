@@ -1460,13 +1460,13 @@
         <translation>El taller</translation>
     </message>
     <message>
-        <source>Around the windows</source>
+        <source>Early and long windows</source>
         <extracomment>The headings under which the rules stand, in their order.</extracomment>
-        <translation>Alrededor de los plazos</translation>
+        <translation>Plazos temprano y largo</translation>
     </message>
     <message>
-        <source>Verdicts and money</source>
-        <translation>Veredictos y dinero</translation>
+        <source>Verdicts and the weekly book</source>
+        <translation>Veredictos y libro semanal</translation>
     </message>
     <message>
         <source>The look</source>

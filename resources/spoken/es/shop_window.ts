@@ -812,5 +812,9 @@
         <source>Go to {name} (Ctrl+{number})</source>
         <translation>Ir a {name} (Ctrl+{number})</translation>
     </message>
+    <message>
+        <source>Looking over what was half typed</source>
+        <translation>Repasando lo que quedó a medio escribir</translation>
+    </message>
 </context>
 </TS>

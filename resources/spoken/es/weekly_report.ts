@@ -1892,6 +1892,14 @@
         <translation>¿Compensa comparar las piezas?</translation>
     </message>
     <message>
+        <source>The weeks are not drawn yet: in none of them a job with a cause and a correction was under watch. They are, once the week is over in which the first such job is handed over.</source>
+        <translation>Las semanas todavía no se dibujan: en ninguna hubo en observación un trabajo con causa y corrección. Se dibujarán cuando termine la semana en que se entregue el primero.</translation>
+    </message>
+    <message>
+        <source>The line of the weeks lies on nought: no visit that came in them is judged a comeback. It rises with the first week in which one came that is.</source>
+        <translation>La línea de las semanas está en cero: ninguna visita que llegó en ellas se juzgó como retorno. Sube con la primera semana en que llegó una que lo sea.</translation>
+    </message>
+    <message>
         <source>Comebacks per job under watch, week by week</source>
         <translation>Retornos por trabajo en observación, semana a semana</translation>
     </message>
@@ -2604,8 +2612,8 @@
         <translation>Tasa del año</translation>
     </message>
     <message>
-        <source>Of settled jobs; empty where fewer than {few_jobs} are, or where the two below lie more than {widest_interval:.0f} points apart: too few to tell.</source>
-        <translation>De trabajos cerrados; vacío donde son menos de {few_jobs}, o donde las dos de abajo están a más de {widest_interval:.0f} puntos: demasiado pocos para decirlo.</translation>
+        <source>Of settled jobs; empty where fewer than {few_jobs} are, or where it may lie anywhere within more than {widest_interval:.0f} points: too few to tell.</source>
+        <translation>De trabajos cerrados; vacío donde son menos de {few_jobs}, o donde puede estar en cualquier lugar de un margen de más de {widest_interval:.0f} puntos: demasiado pocos para decirlo.</translation>
     </message>
     <message>
         <source>lies between</source>
@@ -2814,6 +2822,14 @@
     <message>
         <source>Nothing waits for anybody.</source>
         <translation>Nada espera a nadie.</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Cuáles</translation>
+    </message>
+    <message>
+        <source>{jobs} and more: the sheet {sheet}</source>
+        <translation>{jobs} y más: la hoja {sheet}</translation>
     </message>
     <message>
         <source>All: {sheet}</source>

@@ -24,9 +24,9 @@ from tests.faults.test_backup_faults import ROOT
 from tests.part_photos.bench_pictures import encoded, job_with_no_photos, picture
 from tests.screens.bench_desk import Bench, new_job
 from tests.screens.bench_desk import named as on_bench
+from tests.screens.part_photos.test_photos import Told, drop, urls
+from tests.screens.parts_compared.test_old_and_new import lay
 from tests.screens.photo_desk import named
-from tests.screens.test_old_and_new import lay
-from tests.screens.test_photos import Told, drop, urls
 
 LONG_MS = 60_000
 

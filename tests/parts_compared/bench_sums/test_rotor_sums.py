@@ -36,6 +36,13 @@ def test_the_gap_is_vague_and_its_change_is_not() -> None:
     assert "doesn't reach the terminal" in found.sentence
 
 
+def test_a_change_within_its_doubt_is_none() -> None:
+    same = work_out("rotor-gap", {**GAP, "old_tip_radius": GAP["new_tip_radius"]}).sentence
+    assert "No change was found (± 0.04)." in same
+    assert "larger" not in same
+    assert "smaller" not in same
+
+
 def test_one_calliper_for_both_tips_does_not_count_its_error_twice() -> None:
     left_empty = work_out("rotor-gap", {**GAP, "reading_doubt": ""})
     typed = work_out("rotor-gap", {**GAP, "reading_doubt": "0.0406"})

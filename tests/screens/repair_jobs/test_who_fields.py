@@ -99,6 +99,23 @@ def at(qtbot: QtBot, shop: ShopRecord) -> Iterator[AtJob]:
     at.desk.errands.finish()
 
 
+def test_who_is_here_is_who_wrote_it_up_until_another_is_named(at: AtJob) -> None:
+    at.desk.name("Ada")
+    actions.write_up(at.shop, WriteUp("squeals", plate="TH 2", odometer=50_000))
+    with at.shop.reading() as connection:
+        visit = read_job(connection, 2).visit_id
+    actions.add_job(at.shop, visit, "pulls to the left")
+    for job in (2, 3):
+        at.page.open_job(job)
+        assert at.field("Written up by").currentText() == "Ada"
+    at.choose("Written up by", "Bo")
+    with at.shop.reading() as connection:
+        assert read_job(connection, 3).named["wrote up"].name == "Bo"
+    at.choose("Written up by", "not said")
+    with at.shop.reading() as connection:
+        assert "wrote up" not in read_job(connection, 3).named
+
+
 def test_nobody_has_to_answer_and_who_wants_to_can(at: AtJob) -> None:
     shown = [at.field(name).currentText() for name in WHO.values()]
     assert shown == ["not said", "the technician", "the technician", "the technician"]

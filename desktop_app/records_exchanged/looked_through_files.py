@@ -8,9 +8,9 @@ from pathlib import Path
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ColumnMap
-from desktop_app.records_exchanged.map_actions import kept_map
-from desktop_app.records_exchanged.reading_actions import open_source
+from desktop_app.records_exchanged.map_files import kept_map
 from desktop_app.records_exchanged.survey import Survey, survey
+from desktop_app.records_exchanged.table_files import open_source
 from desktop_app.records_exchanged.table_source import Progress, TableSource
 from desktop_app.shop_record.trouble import ShopTrouble
 

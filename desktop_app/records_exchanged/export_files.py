@@ -11,7 +11,7 @@ from typing import Any
 from desktop_app.language import tr
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.export_cells import cells_of
-from desktop_app.records_exchanged.export_folder_actions import ExportFolder, export_folder
+from desktop_app.records_exchanged.export_folder_files import ExportFolder, export_folder
 from desktop_app.records_exchanged.export_job_lines import job_lines
 from desktop_app.records_exchanged.export_names import (
     HISTORY,

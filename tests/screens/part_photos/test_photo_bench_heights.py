@@ -25,8 +25,8 @@ from tests.screens.marking import (
     open_bench,
     press,
 )
+from tests.screens.part_photos.test_photo_bench_surfaces import shown
 from tests.screens.photo_desk import named
-from tests.screens.test_photo_bench_surfaces import shown
 
 HEIGHT, DOUBT = "Height above the card", "Height plus or minus"
 CLEAR = "Clear the height: it is not known"

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions, proof_actions
@@ -192,6 +192,27 @@ def test_caught_here_is_written_down_and_opens_the_level_again(at: AtProof) -> N
     assert at.kept().caught == ()
 
 
+def test_all_that_is_asked_of_the_drive_stands_together(at: AtProof) -> None:
+    def high(sort: type[QWidget], name: str) -> int:
+        return at.find(sort, name).mapTo(at.page, QPoint()).y()
+
+    said = at.said().splitlines()
+    assert said.index("Spray it with water at idle.") < said.index("The drive")
+    assert said.index("The drive") < said.index("Wet road if told wet.")
+    block = [
+        high(QPushButton, "Spray it with water at idle"),
+        high(QPushButton, "warm-up"),
+        high(QPushButton, "wet road"),
+        high(QPushButton, "damp"),
+        high(QLineEdit, "Driven"),
+        high(QLineEdit, PROVOKED),
+        high(QPushButton, "Proved: road"),
+    ]
+    assert block == sorted(block)
+    road, conditions = block[2], block[3]
+    assert conditions - road < 3 * at.find(QPushButton, "wet road").height()  # nothing in between
+
+
 def test_what_the_fitted_parts_ask_for_stands_among_the_checks(at: AtProof) -> None:
     at.press("Spray it with water at idle.: done")
     with at.shop.reading() as connection:
@@ -261,11 +282,15 @@ def test_what_was_proved_is_closed_once_the_car_has_left(at: AtProof) -> None:
     actions.say_proof(at.shop, 1, 1)
     actions.hand_over(at.shop, 1)
     at.page.open_job(1)
-    assert "what was proved at the hand-over stays as it was" in at.said()
+    (locked,) = [one for one in at.said().splitlines() if one.startswith("The car has left:")]
+    assert "write it up as a new visit" in locked
+    assert "undo that entry in the job's History" in locked
+    assert at.said().index(locked) < at.said().index("The order in which nothing is lost")
     assert not at.find(QPushButton, "Proved: full trip").isEnabled()
     assert not at.find(QPushButton, "Step: Driven").isEnabled()
     at.desk.undo()
     assert at.find(QPushButton, "Proved: full trip").isEnabled()
+    assert "The car has left:" not in at.said()
 
 
 def test_words_of_two_desks_are_put_together_by_a_person(at: AtProof) -> None:

@@ -87,7 +87,7 @@ def test_what_waits_stands_first_the_oldest_at_the_top(page: ItsBackPage) -> Non
     assert rows[-1].endswith("22 days (no odometer to say how far)\n◇ waits 4 days")
     assert says(page, "3 visits wait for a judgement, the oldest since 2026-10-13; 1 for more")
     assert says(page, "Until then it is neither a comeback nor fine.")
-    assert says(page, "41 days, 880 mi after hand-over, inside the window, 46% of it used")
+    assert says(page, "41 days, 880 mi after hand-over, inside the window, 45.6% of it used")
     assert button(page, "Then: J-104").isEnabled()
 
 

@@ -30,6 +30,8 @@ from tests.part_photos.bench_pictures import (
 )
 from tests.screens.photo_desk import CAP, ROTOR, kept, named
 
+LEFT = Qt.MouseButton.LeftButton
+
 
 @pytest.fixture
 def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
@@ -161,6 +163,26 @@ def test_files_are_chosen_in_the_dialog(
     with qtbot.waitSignal(tray.photos_added):
         qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     assert names(tray) == ["cap.jpg"]
+
+
+def test_the_dialog_begins_where_the_last_photos_lay_also_for_another_tray(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    begun: list[str] = []
+
+    def choose(*asked: object) -> tuple[list[str], str]:
+        begun.append(str(asked[2]))
+        return ([str(files / "cap.jpg")] if len(begun) == 1 else []), ""
+
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", choose)
+    other = PhotoTray(desk, "photos of the new part")
+    qtbot.addWidget(other)
+    with qtbot.waitSignal(tray.photos_added):
+        qtbot.mouseClick(named(tray, QPushButton, "Choose photo files"), LEFT)
+    for _ in range(2):  # nothing chosen changes nothing
+        button = named(other, QPushButton, "Choose photo files: photos of the new part")
+        qtbot.mouseClick(button, LEFT)
+    assert begun == ["", str(files), str(files)]
 
 
 def test_a_picture_is_pasted(qtbot: QtBot, tray: PhotoTray) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QLabel, QLineEdit, QListView, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QListView, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import follow
@@ -18,6 +18,7 @@ from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.look import dress
 from desktop_app.symptom_search.filters import ALL_JOBS, Filters
 from desktop_app.symptom_search.found import Found
 from desktop_app.symptom_search.screen.ask_page import AskPage
@@ -237,3 +238,26 @@ def test_a_long_cause_and_fix_are_read_whole_where_the_list_is_narrow(
     assert (lines_more() + 1) * letters >= len(cause + done)
     assert cause in long.data(Qt.ItemDataRole.ToolTipRole)
     assert done in long.data(Qt.ItemDataRole.ToolTipRole)
+
+
+def test_the_plate_is_read_whole_in_the_largest_text(
+    app: QApplication, page: AskPage, qtbot: QtBot
+) -> None:
+    dress(app, "light", 24)
+    page.resize(900, 760)
+    qtbot.waitUntil(lambda: len(rows(page)) == 4)
+    found = named(page, QListView, "Jobs found")
+    assert rows(page)[3].startswith("J-2   2026-11-16   AB12 CDE   hatchback")
+
+    def high() -> int:
+        return found.visualRect(found.model().index(3, 0)).height()
+
+    before, line = high(), found.fontMetrics().lineSpacing()
+    described = "hatchback of five doors with the larger engine"
+    page.desk.do(
+        lambda record: record.do(
+            "Say it", lambda deed: deed.change(Vehicle, 2, description=described)
+        )
+    )
+    qtbot.waitUntil(lambda: described in rows(page)[3])
+    qtbot.waitUntil(lambda: high() >= before + line)  # it goes on in a second line

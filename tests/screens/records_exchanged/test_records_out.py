@@ -17,6 +17,7 @@ from tests.conftest import NOON
 from tests.records_exchanged.exported import export
 from tests.records_exchanged.importing import a_shop, bring_in, everything, lines
 from tests.records_exchanged.test_writing import FIRST
+from tests.records_exchanged.test_writing_returns import back_the_same_day
 from tests.screens.records_page import AtThePage, counted, old_jobs, row
 
 
@@ -30,6 +31,17 @@ def at(record: ShopRecord, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> Ite
     at = AtThePage(record, qtbot, monkeypatch)
     yield at
     at.desk.errands.finish()
+
+
+def test_what_the_table_of_jobs_leaves_out_is_said_where_the_shop_has_it(at: AtThePage) -> None:
+    said = "A return on the day on which the earlier job came is not in jobs.csv"
+    back_the_same_day(at.record)
+    at.page.came_here()
+    assert not at.says(said)  # nobody said yet that it is one
+    bring_in(at.record, lines({"job_number": "A2", "return_of": "A1", "judgement": "same symptom"}))
+    at.page.came_here()
+    assert at.says(said)
+    assert at.says("tables/returns.csv has it.")
 
 
 def test_a_sheet_of_a_workbook_is_chosen(at: AtThePage, tmp_path: Path) -> None:

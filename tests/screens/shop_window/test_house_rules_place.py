@@ -18,6 +18,7 @@ from desktop_app.shop_window.page import ReadingPage, Section
 from tests.shop_stories.counter import Counter, sitting
 
 NOW = datetime(2026, 11, 12, 9, 30, tzinfo=UTC)
+VERDICTS = "Verdicts and the weekly book"
 
 
 @pytest.fixture
@@ -56,7 +57,7 @@ def test_every_rule_stands_under_one_heading() -> None:
     [
         (Qt.Key.Key_2, "People", "People of the shop", "Name of a new person"),
         (Qt.Key.Key_3, "Windows", "The shop's window", "Days"),
-        (Qt.Key.Key_4, "Verdicts and money", "Verdicts and money", "Sure percent"),
+        (Qt.Key.Key_4, VERDICTS, VERDICTS, "Sure percent"),
         (Qt.Key.Key_5, "Backups", "Backups", "Second backup folder"),
     ],
 )

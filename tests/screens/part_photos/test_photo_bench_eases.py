@@ -135,7 +135,7 @@ def test_a_ruler_that_is_refused_never_stands_beside_a_tick(qtbot: QtBot, desk: 
 def test_the_panel_is_no_wider_than_its_place_where_a_printed_card_is_chosen(
     qtbot: QtBot, desk: Desk
 ) -> None:
-    from tests.screens.test_photo_bench_laying import pictures
+    from tests.screens.part_photos.test_photo_bench_laying import pictures
 
     for number, ruler in ((1, 149.7), (2, 150.3)):
         desk.do(note_printed_card, bench_card("a4"))

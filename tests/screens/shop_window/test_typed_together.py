@@ -12,10 +12,14 @@ from desktop_app.shop_window.typed_together import TypedTogether
 
 
 class Refusing(TypedTogether):
-    """A line that is kept by nobody; each time it is tried, that is told."""
+    """A line that is kept by nobody; each time it is tried, that is told.
 
-    def __init__(self) -> None:
+    It is not accepted, or the server that would take it is away.
+    """
+
+    def __init__(self, *, is_away: bool = False) -> None:
         super().__init__()
+        self.is_away = is_away
         self.line = QLineEdit()
         QVBoxLayout(self).addWidget(self.line)
         self.told = [how_long(ShopTrouble("before"))]
@@ -23,6 +27,8 @@ class Refusing(TypedTogether):
     def keep_typed(self) -> None:
         if self.line.text():
             self.told.append(how_long(ShopTrouble("That is not kept.")))
+            if not self.is_away:
+                self.refuse()
 
     def unsaved(self) -> bool:
         return bool(self.line.text())
@@ -31,8 +37,9 @@ class Refusing(TypedTogether):
         return self.line.text()
 
 
-def test_what_is_refused_is_told_once_and_goes_with_what_is_typed(qtbot: QtBot) -> None:
-    page, card, form, beside = QWidget(), QWidget(), Refusing(), QLineEdit()
+def on_a_card(qtbot: QtBot, form: Refusing) -> QWidget:
+    """Show a page with the form on its card, and a field beside that; type into the form."""
+    page, card, beside = QWidget(), QWidget(), QLineEdit()
     QVBoxLayout(card).addWidget(form)
     column = QVBoxLayout(page)
     column.addWidget(card)
@@ -43,14 +50,35 @@ def test_what_is_refused_is_told_once_and_goes_with_what_is_typed(qtbot: QtBot) 
     qtbot.waitUntil(page.isActiveWindow)
     form.line.setFocus()
     qtbot.keyClicks(form.line, "a week or so")
-    for _ in range(3):  # to and fro
-        qtbot.keyClick(page.focusWidget(), Qt.Key.Key_Tab)
-        assert beside.hasFocus()
-        qtbot.keyClick(beside, Qt.Key.Key_Backtab)
-        assert form.line.hasFocus()
+    return page
+
+
+def leave_and_come_back(qtbot: QtBot, page: QWidget, form: Refusing) -> None:
+    """Go to what stands beside the card, and back into the form."""
+    qtbot.keyClick(form.line, Qt.Key.Key_Tab)
+    beside = page.focusWidget()
+    assert beside is not None
+    assert not form.line.hasFocus()
+    qtbot.keyClick(beside, Qt.Key.Key_Backtab)
+    assert form.line.hasFocus()
+
+
+def test_what_is_refused_is_told_once_and_goes_with_what_is_typed(qtbot: QtBot) -> None:
+    form = Refusing()
+    page = on_a_card(qtbot, form)
+    for _ in range(3):
+        leave_and_come_back(qtbot, page, form)
     (_, holds) = form.told
     assert holds()
     qtbot.keyClicks(form.line, "!")
     assert not holds()
     qtbot.keyClick(form.line, Qt.Key.Key_Tab)
     assert len(form.told) == 3  # other words are tried anew
+
+
+def test_what_a_server_that_is_away_did_not_take_is_tried_each_time(qtbot: QtBot) -> None:
+    form = Refusing(is_away=True)
+    page = on_a_card(qtbot, form)
+    for _ in range(3):
+        leave_and_come_back(qtbot, page, form)
+    assert len(form.told) == 4

@@ -15,7 +15,7 @@ from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.rejected_rows import rejected_rows
 from desktop_app.records_exchanged.survey import survey
 from desktop_app.records_exchanged.table_source import Progress, TableSource
-from desktop_app.records_exchanged.workbook_actions import turn_workbook
+from desktop_app.records_exchanged.workbook_files import turn_workbook
 from desktop_app.shop_record.trouble import ShopTrouble
 
 ACCEPTED = tr("Accepted: a table with headers as CSV or XLSX.")

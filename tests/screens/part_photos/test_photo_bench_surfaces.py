@@ -22,7 +22,7 @@ from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
 from tests.part_photos.painted_metal import BARE, PART, painted
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import click, lines, marks_kept, open_bench, press, type_keys
-from tests.screens.test_photo_bench_edges import Readings
+from tests.screens.part_photos.test_photo_bench_edges import Readings
 
 SHARES = (0.3, 0.05)
 

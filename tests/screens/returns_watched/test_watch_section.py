@@ -107,6 +107,27 @@ def test_an_odd_odometer_is_asked_about_and_nonsense_stays_typed(
     assert _said(shop)[0].odometer_told is None
 
 
+def test_of_a_car_that_came_back_nobody_is_asked_here(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    asked = "How does the car do?"
+    assert says(section, asked)
+    with shop.reading() as connection:
+        ids = {row.number: row.id for row in connection.execute(select(Job.number, Job.id))}
+    section.open_job(ids["J-131"])
+    assert says(section, asked)  # nobody has judged that it came back
+    judge_return(shop, ids["J-131"], ids["J-160"], "same part")
+    section.open_job(ids["J-131"])
+    assert says(section, "The car came back as J-160. How it does is asked there")
+    assert not says(section, asked)
+    with pytest.raises(LookupError):
+        button(section, "The customer was asked: fine")
+    judge_return(shop, ids["J-131"], ids["J-160"], "unrelated")
+    section.open_job(ids["J-131"])
+    assert says(section, asked)
+    assert button(section, "The customer was asked: fine")
+
+
 def test_an_answer_can_be_changed(section: Shown, shop: ShopRecord, qtbot: QtBot) -> None:
     press(section, qtbot, "The customer was asked: not reached")
     [answer] = [c for c in section.findChildren(QComboBox) if "Answer of" in c.accessibleName()]
