@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.job_head import JobHead
+from desktop_app.repair_jobs.screen.shop_use import shop_use_kept
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server.server_trouble import ServerLost
@@ -62,6 +63,7 @@ class JobPage(QWidget):
         column.addWidget(self._page, 1)
         for _, section in sections:
             self._page.column.addWidget(section)
+        shop_use_kept(desk)  # hears of a visit before this page reads how the cars are used
         desk.changed.connect(self._reread)
 
     def open_job(self, job_id: int) -> None:

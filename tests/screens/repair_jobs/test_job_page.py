@@ -204,7 +204,8 @@ def test_odometers_are_read_once_a_show_and_the_shops_use_once_until_a_visit_cha
     def count(begins: str) -> int:
         return sum(one.startswith(begins) for one in read)
 
-    odometers, use = "SELECT visit.id, visit.came_at, visit.odometer_in", "SELECT visit.vehicle_id,"
+    odometers = "SELECT visit.id, visit.came_at, visit.odometer_in"
+    use = "SELECT visit.vehicle_id, visit.came_at"
     with shop.reading() as connection:
         engine = connection.engine
     event.listen(engine, "before_cursor_execute", hear)
