@@ -205,7 +205,9 @@ def _laid_out() -> None:
 
 
 def _middle_is_seen(widget: QWidget) -> bool:
-    return widget.visibleRegion().contains(widget.rect().center())
+    middle = widget.rect().center()
+    there = widget.childAt(middle) or widget  # what lies on it hides it from Qt, and from nobody
+    return there.visibleRegion().contains(there.mapFrom(widget, middle))
 
 
 def _pressed_on(field: QWidget) -> QWidget:
