@@ -227,11 +227,13 @@ class Program(QObject):
 
     @Slot()
     def _hear_others(self) -> None:
+        from desktop_app.shop_window.drafts_left import forget_left
         from desktop_app.shop_window.others_heard import OthersHeard
 
         if self.desk is not None and self._others is None and not self._closed:
             self._others = OthersHeard(self.desk, self.window.pages, self._seen)
             self._show_unsent(self._others.unsent)
+            forget_left(self.desk)
 
     def _show_unsent(self, unsent: Unsent) -> None:
         """Offer what was typed while the server was away, before this program was started."""

@@ -26,7 +26,7 @@ def readings_blocks(pair: PairView, kind: PartKind, compared: PairComparison) ->
 
 def _line(pair: PairView, kind: PartKind, one: DimensionComparison) -> str:
     sides = (_of_side(pair, kind, one, side) for side in SIDES)
-    read = " ".join(one for one in sides if one)
+    read = " ".join(filter(None, sides))
     return f"{label_cell(one)}: {read}" if read else ""
 
 

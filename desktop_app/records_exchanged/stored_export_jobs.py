@@ -49,9 +49,8 @@ _PARTS = (
     .where(Pair.fitted == 1)
     .order_by(Pair.id)
 )
-# Only what an import takes: of the same vehicle, and closed before the later one came. Of two that
-# came on one day it takes none: the table has no times of day.
-_RETURNS = (
+# A return, with both jobs and the visits they were of.
+_OF_SAME_VEHICLE = (
     select(
         *(ReturnLink.later_job_id, _EARLIER.number, func.coalesce(ReturnLink.judgement, "")),
         ReturnLink.earlier_job_id < ReturnLink.later_job_id,
@@ -60,28 +59,18 @@ _RETURNS = (
     .join(Visit, Visit.id == Job.visit_id)
     .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
     .join(_CAME, _CAME.id == _EARLIER.visit_id)
-    .where(
-        ReturnLink.same_vehicle == 1,
-        ReturnLink.later_job_id != ReturnLink.earlier_job_id,
-        day_of(_EARLIER.left_at) <= day_of(Visit.came_at),
-        day_of(_CAME.came_at) != day_of(Visit.came_at),
-    )
-    .order_by(ReturnLink.earlier_job_id)
+    .where(ReturnLink.same_vehicle == 1)
 )
-
-_OF_ONE_DAY = (
-    select(ReturnLink.id)
-    .join(Job, Job.id == ReturnLink.later_job_id)
-    .join(Visit, Visit.id == Job.visit_id)
-    .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
-    .join(_CAME, _CAME.id == _EARLIER.visit_id)
-    .where(
-        ReturnLink.same_vehicle == 1,
-        _CAME.id != Visit.id,
-        day_of(_CAME.came_at) == day_of(Visit.came_at),
-    )
-    .limit(1)
-)
+# Only what an import takes: of the same vehicle, and closed before the later one came. Of two that
+# came on one day it takes none: the table has no times of day.
+_RETURNS = _OF_SAME_VEHICLE.where(
+    ReturnLink.later_job_id != ReturnLink.earlier_job_id,
+    day_of(_EARLIER.left_at) <= day_of(Visit.came_at),
+    day_of(_CAME.came_at) != day_of(Visit.came_at),
+).order_by(ReturnLink.earlier_job_id)
+_OF_ONE_DAY = _OF_SAME_VEHICLE.where(
+    _CAME.id != Visit.id, day_of(_CAME.came_at) == day_of(Visit.came_at)
+).limit(1)
 
 
 def has_returns_of_one_day(connection: Connection) -> bool:

@@ -42,7 +42,7 @@ class DeclarativeBase:
 
     metadata: ClassVar[MetaData]
     type_annotation_map: ClassVar[dict[Any, TypeEngine[Any]]]
-    __table_args__: ClassVar[Any] = ()
+    __table_args__: ClassVar[Any] = {}
 
     def __init_subclass__(cls) -> None:
         """Make the table and put its columns onto the class."""

@@ -19,8 +19,19 @@ else:
         mapped_column,
     )
 
-__all__ = ["KEPT", "NAMING", "Base", "HistoryEntry", "Kept", "Mapped", "Real", "Setting", "Whole"]
-__all__ += ["aliased", "mapped_column"]
+__all__ = [
+    "KEPT",
+    "NAMING",
+    "Base",
+    "HistoryEntry",
+    "Kept",
+    "Mapped",
+    "Real",
+    "Setting",
+    "Whole",
+    "aliased",
+    "mapped_column",
+]
 
 # SQLite's STRICT tables know INTEGER, REAL, TEXT and BLOB only; PostgreSQL's REAL is too short.
 # A whole number has eight bytes in both.

@@ -17,7 +17,6 @@ from desktop_app.shop_record.server.server_trouble import ServerLost, ServerRefu
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.drafts_left import forget_left
 from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.unsent import Pages, Unsent
 
@@ -40,7 +39,6 @@ class OthersHeard(QObject):
         super().__init__(desk)
         self._desk, self._pages = desk, pages
         self.unsent = Unsent(Drafts(desk.record.folder))
-        forget_left(desk)
         self._own: set[int] = set()
         self._shown = since  # the last entry that the pages show
         self._last = 0  # the last entry that was told
