@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
@@ -19,26 +16,14 @@ from pytestqt.qtbot import QtBot
 from desktop_app.part_photos.screen import picture_image
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from tests.from_outside import GONE, lose_photo
 from tests.part_photos.bench_pictures import (
     encoded,
     job_with_no_photos,
-    monday,
     picture,
 )
 from tests.screens.photo_desk import CAP, ROTOR, kept, named
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -3,21 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
 from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_page import PhotoBench
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
-from tests.part_photos.bench_pictures import job_with_no_photos, monday
+from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import (
     click,
@@ -34,16 +31,6 @@ from tests.screens.photo_desk import named
 
 RIGHT, DOWN, UP = Qt.Key.Key_Right, Qt.Key.Key_Down, Qt.Key.Key_Up
 SHIFT, CTRL = Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache, partial
-from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit, QPushButton
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
@@ -28,10 +26,9 @@ from desktop_app.part_photos.stored import PhotoScale
 from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
 from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
+from tests.part_photos.bench_pictures import encoded, job_with_no_photos
 from tests.part_photos.overlay_scenes import Pinhole, Prism, photo, rotor
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import click, give_scale, marks_kept, old_stage, open_bench, press
@@ -51,16 +48,6 @@ def pictures() -> tuple[bytes, bytes]:
     seen = [photo(eye, part, card=bench_card("a4")) for eye, part in zip(EYES, PARTS, strict=True)]
     old, new = (encoded(Image.fromarray(one.rgb), "PNG") for one in seen)
     return old, new
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 def settled(qtbot: QtBot, desk: Desk) -> None:

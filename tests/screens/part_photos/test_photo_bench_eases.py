@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QHelpEvent
@@ -20,10 +17,9 @@ from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.screen.bench_side_panel import SidePanel
 from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from tests.from_outside import lose_photo, spoil_photo
-from tests.part_photos.bench_pictures import job_with_no_photos, monday
+from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.screens.bench_desk import retype, words_of
 from tests.screens.marking import (
     click,
@@ -38,16 +34,6 @@ from tests.screens.marking import (
 from tests.screens.photo_desk import kept, named
 
 LENGTH = "Known length, removed part"
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 def settled(qtbot: QtBot, desk: Desk) -> None:

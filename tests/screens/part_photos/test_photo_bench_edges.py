@@ -3,22 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
-from pathlib import Path
+from collections.abc import Sequence
 
 import numpy as np
 import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.bench_readings import BenchDimension, BenchHeight
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
+from tests.part_photos.bench_pictures import encoded, job_with_no_photos
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import (
     click,
@@ -34,16 +32,6 @@ from tests.screens.marking import (
 from tests.screens.photo_desk import named
 
 USE = "Use as the reading of …"
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import refused_fields
-from tests.part_photos.bench_pictures import job_with_no_photos, monday
+from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.screens.bench_desk import retype, words_of
 from tests.screens.marking import (
     click,
@@ -30,16 +26,6 @@ from tests.screens.photo_desk import named
 
 HEIGHT, DOUBT = "Height above the card", "Height plus or minus"
 CLEAR = "Clear the height: it is not known"
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import replace
 from functools import partial
-from pathlib import Path
 from threading import Event
 from typing import NoReturn
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QComboBox, QPushButton
+from PySide6.QtWidgets import QComboBox, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
@@ -26,10 +24,9 @@ from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored_marks import damaged_marks
 from desktop_app.part_photos.stored_scales import KeptScale, scale_of_photo
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import job_with_no_photos, monday
+from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.part_photos.marked_photos import scale_over_card
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import (
@@ -48,16 +45,6 @@ OUT = "Take the scale out, removed part"
 CARD = bench_card("a4")
 SEEN = replace(scale_over_card(), card=CARD.name)
 TIP = Mark("length", ((100.0, 150.0), (299.0, 150.0)), "tip")
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from functools import partial
-from pathlib import Path
 
 import numpy as np
 import pytest
 from PIL import Image
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QSlider
+from PySide6.QtWidgets import QLineEdit, QPushButton, QSlider
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen import bench_laying
@@ -20,22 +18,12 @@ from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.stored import Overlay
 from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.record import ShopRecord, create_shop
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday, noisy
+from tests.part_photos.bench_pictures import encoded, job_with_no_photos, noisy
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import click, open_bench, plate, press, type_keys
 from tests.screens.photo_desk import named
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 def tinted(left: int, shade: tuple[int, int, int]) -> bytes:

@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from functools import cache
-from pathlib import Path
 
 import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.stored_marks import KeptMark
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
+from tests.part_photos.bench_pictures import encoded, job_with_no_photos
 from tests.part_photos.painted_metal import BARE, PART, painted
 from tests.screens.bench_desk import words_of
 from tests.screens.marking import click, lines, marks_kept, open_bench, press, type_keys
@@ -36,16 +33,6 @@ def pictures() -> tuple[bytes, ...]:
         for seed, (share, cast) in enumerate(zip(SHARES, lights, strict=True))
     ]
     return tuple(encoded(Image.fromarray(one.pixels.rgb), "PNG") for one in photos)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
 from threading import Event
 
 import numpy as np
@@ -26,7 +24,7 @@ from desktop_app.part_photos.mark_actions import remove_mark
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.screen.bench_side_panel import SidePanel
 from desktop_app.part_photos.screen.locked_views import LockedViews
-from desktop_app.shop_record.record import create_shop, open_shop
+from desktop_app.shop_record.record import open_shop
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
@@ -45,16 +43,6 @@ from tests.screens.marking import (
 from tests.screens.photo_desk import named
 
 ESC = Qt.Key.Key_Escape
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
@@ -12,19 +9,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen.photo_strip import PhotoStrip
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
-from tests.part_photos.bench_pictures import job_with_no_photos, monday
+from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.screens.photo_desk import CAP, ROTOR, kept
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

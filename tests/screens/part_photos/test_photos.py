@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -20,27 +19,15 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from tests.from_outside import lose_photo
 from tests.part_photos.bench_pictures import (
     job_with_no_photos,
-    monday,
 )
 from tests.screens.photo_desk import CAP, ROTOR, kept, named
 
 LEFT = Qt.MouseButton.LeftButton
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 @pytest.fixture

@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 from PIL import Image
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QImage
-from PySide6.QtWidgets import QApplication, QGraphicsScene, QGraphicsView
+from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -19,7 +16,6 @@ from desktop_app.part_photos.photo_pixels import photo_pixels
 from desktop_app.part_photos.screen import picture_image
 from desktop_app.part_photos.screen.photo_item import PhotoItem
 from desktop_app.part_photos.screen.picture_image import as_image, first_view, full_picture
-from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from tests.from_outside import spoil_photo
@@ -28,20 +24,9 @@ from tests.part_photos.bench_pictures import (
     encoded,
     exif,
     job_with_no_photos,
-    monday,
     noisy,
 )
 from tests.screens.photo_desk import kept
-
-
-@pytest.fixture
-def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    record = create_shop(tmp_path / "shop", monday)
-    desk = Desk(record)
-    yield desk
-    desk.errands.finish()
-    record.close()
 
 
 def on_job(desk: Desk, content: bytes) -> KeptPhoto:

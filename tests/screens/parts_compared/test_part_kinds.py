@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
@@ -22,19 +21,10 @@ from desktop_app.parts_compared.actions import lay_side_by_side, write_readings
 from desktop_app.parts_compared.part_kinds.kind_lines import with_lines
 from desktop_app.parts_compared.part_kinds.own_kind import with_change
 from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
 from tests.screens.bench_desk import named, new_job, retype, words_of
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

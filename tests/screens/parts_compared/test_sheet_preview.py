@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -16,7 +15,6 @@ from pytestqt.qtbot import QtBot
 from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
 from desktop_app.parts_compared.screen.sheet_printing import print_pages
 from desktop_app.repair_jobs.actions import write_correction
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.parts_compared.sheet_story import (
     TOP,
@@ -28,14 +26,6 @@ from tests.parts_compared.sheet_story import (
     words_in,
 )
 from tests.screens.photo_desk import named
-
-
-@pytest.fixture
-def desk(qapp: QApplication, shop: ShopRecord) -> Iterator[Desk]:
-    """A desk with an open shop."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
@@ -13,18 +12,9 @@ from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.screen.sum_bench import SumBench
 from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.tab_order import stops
 from tests.screens.bench_desk import Bench, all_kinds, named, new_job, words_of
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

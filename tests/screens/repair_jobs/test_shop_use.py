@@ -2,26 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-import pytest
-from PySide6.QtWidgets import QApplication
-
 from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.rate_of_use import ShopUse
 from desktop_app.repair_jobs.screen.shop_use import shop_use, shop_use_kept
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 
 ODD = ShopUse(log_miles=1.0)
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: QApplication) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 def test_what_was_read_beside_the_window_is_taken(desk: Desk) -> None:

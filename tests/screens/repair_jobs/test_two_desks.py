@@ -13,46 +13,20 @@ from desktop_app.repair_jobs import actions, odometer_actions, proof_actions, ve
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.road_test import FaultEvery
-from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
-from desktop_app.repair_jobs.screen.found_section import FoundSection
-from desktop_app.repair_jobs.screen.gone_section import GoneSection
-from desktop_app.repair_jobs.screen.heard_section import HeardSection
-from desktop_app.repair_jobs.screen.job_page import JobPage
-from desktop_app.repair_jobs.screen.proof_section import ProofSection
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched import customer_actions
-from desktop_app.returns_watched.screen.watch_section import WatchSection
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_window.desk import Desk
+from tests.screens.job_desk import JobDesk
 
 BYTES = "As found: bytes of mode 01 PID 01"
 
 
-class AtDesk:
+class AtDesk(JobDesk):
     """One desk with the page of job 1; the other desk writes straight into the record."""
-
-    def __init__(self, bot: QtBot, shop: ShopRecord) -> None:
-        self.bot, self.shop, self.desk = bot, shop, Desk(shop)
-        sections = (
-            HeardSection(self.desk, lambda _words: (), str),
-            FoundSection(self.desk),
-            BackOnSection(self.desk, lambda _job: ()),
-            ProofSection(self.desk),
-            GoneSection(self.desk, lambda _job: ()),
-            WatchSection(self.desk, {}),
-        )
-        named = [(str(place), section) for place, section in enumerate(sections)]
-        self.page = JobPage(self.desk, named, lambda _job: "", lambda _job: ())
-        bot.addWidget(self.page)
-        self.page.resize(1100, 800)
-        self.page.open_job(1)
-        self.page.show()
-        self.told: list[str] = []
-        self.desk.told.connect(lambda news: self.told.append(str(news)))
 
     def field(self, name: str) -> QLineEdit | QPlainTextEdit:
         """Find a field by its name."""

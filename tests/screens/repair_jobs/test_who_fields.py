@@ -11,16 +11,10 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions, who_actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
-from desktop_app.repair_jobs.screen.found_section import FoundSection
-from desktop_app.repair_jobs.screen.gone_section import GoneSection
-from desktop_app.repair_jobs.screen.heard_section import HeardSection
-from desktop_app.repair_jobs.screen.job_page import JobPage
-from desktop_app.repair_jobs.screen.proof_section import ProofSection
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_window.desk import Desk
+from tests.screens.job_desk import JobDesk
 
 WHO = {
     "wrote up": "Written up by",
@@ -30,26 +24,8 @@ WHO = {
 }
 
 
-class AtJob:
+class AtJob(JobDesk):
     """The page of job 1 at one desk; another desk writes straight into the record."""
-
-    def __init__(self, bot: QtBot, shop: ShopRecord) -> None:
-        self.bot, self.shop, self.desk = bot, shop, Desk(shop)
-        sections = (
-            HeardSection(self.desk, lambda _words: (), str),
-            FoundSection(self.desk),
-            BackOnSection(self.desk, lambda _job: ()),
-            ProofSection(self.desk),
-            GoneSection(self.desk, lambda _job: ()),
-        )
-        named = [(str(place), section) for place, section in enumerate(sections)]
-        self.page = JobPage(self.desk, named, lambda _job: "", lambda _job: ())
-        bot.addWidget(self.page)
-        self.page.resize(1100, 800)
-        self.page.open_job(1)
-        self.page.show()
-        self.told: list[str] = []
-        self.desk.told.connect(lambda news: self.told.append(str(news)))
 
     def field(self, name: str) -> QComboBox:
         """Find a choice by its name."""

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QListView
@@ -30,13 +28,6 @@ from tests.screens.judging_page import (
     write,
 )
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
-
-
-@pytest.fixture
-def desk(shop: ShopRecord) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

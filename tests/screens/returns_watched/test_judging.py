@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
@@ -29,13 +27,6 @@ from tests.screens.judging_page import (
     write,
 )
 from tests.watched_shop import a_week_of_returns
-
-
-@pytest.fixture
-def desk(shop: ShopRecord) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
 
 import pytest
@@ -33,13 +32,6 @@ from tests.screens.judging_page import (
 from tests.watched_shop import a_week_of_returns, job, vehicle
 
 APART, TOGETHER = "These are two vehicles", "It is the same vehicle after all"
-
-
-@pytest.fixture
-def desk(shop: ShopRecord) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
 
 import pytest
@@ -51,13 +50,6 @@ def told(shop: ShopRecord) -> tuple[int, int]:
     )
     shop.who = "Ana"
     return job, as_made(said)
-
-
-@pytest.fixture
-def desk(shop: ShopRecord) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -32,13 +31,6 @@ from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 from tests.weekly_report.week_written import opened, table_rows
 
 WAIT = 20_000  # ms; the library for many rows is read from disk the first time
-
-
-@pytest.fixture
-def desk(shop: ShopRecord) -> Iterator[Desk]:
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 @pytest.fixture
