@@ -23,6 +23,18 @@ def app(qapp: QApplication) -> Iterator[QApplication]:
     qapp.setPalette(before[1])
 
 
+@pytest.fixture(autouse=True)
+def unhurried(qapp: QApplication) -> Iterator[None]:
+    """Each press is meant: a page takes none for a second one of the press before.
+
+    Which of the two it is hangs on what a page looks like, and that on the tests before this one.
+    """
+    before = qapp.doubleClickInterval()
+    qapp.setDoubleClickInterval(1)
+    yield
+    qapp.setDoubleClickInterval(before)
+
+
 @pytest.fixture
 def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
     """A desk on a new shop; its errands have ended when the test ends."""

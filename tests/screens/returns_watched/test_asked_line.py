@@ -5,14 +5,17 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QCursor
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.returns_watched.screen.asked_line import AskedLine
 
+USUAL_MS = 400  # between the presses of a double click
+
 
 @pytest.fixture
-def line(qtbot: QtBot) -> AskedLine:
+def line(qtbot: QtBot, qapp: QApplication) -> AskedLine:
+    qapp.setDoubleClickInterval(USUAL_MS)
     line = AskedLine()
     qtbot.addWidget(line)
     line.resize(400, 120)
