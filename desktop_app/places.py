@@ -7,9 +7,10 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Slot
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QWidget
 
 from desktop_app import places_ahead
+from desktop_app.above_the_places import stand_above
 from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
@@ -19,10 +20,8 @@ from desktop_app.shop_window import place_names as place
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
-from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.notice import Notice, not_accepted, not_sent
-from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.symptom_search.stored_shop_words import ShopWords
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
@@ -35,14 +34,18 @@ if TYPE_CHECKING:
     from desktop_app.repair_jobs.rate_of_use import ShopUse
     from desktop_app.repair_jobs.screen.job_page import JobPage
     from desktop_app.returns_watched.screen.job_place import JobPlace
+    from desktop_app.shop_window.pages_made import Make, Steps
     from desktop_app.symptom_search.screen.search_place import SearchPlace
 
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
-def furnish(window: MainWindow, record: ShopRecord) -> Desk:
-    """Put the places of a shop into the window and return its desk."""
-    return Places(window, record).desk
+def furnish(window: MainWindow, record: ShopRecord, *, ahead: bool = False) -> Desk:
+    """Put the places of a shop into the window and return its desk.
+
+    With `ahead` their pages are made one after the other before anybody goes there.
+    """
+    return Places(window, record, ahead=ahead).desk
 
 
 def _not_kept(page: JobPage) -> Notice | None:
@@ -54,11 +57,12 @@ def _not_kept(page: JobPage) -> Notice | None:
 
 
 class Places(QObject):
-    """Makes each place when it is first shown, and leads from one to another."""
+    """Makes each place before it is first shown, and leads from one to another."""
 
-    def __init__(self, window: MainWindow, record: ShopRecord) -> None:
+    def __init__(self, window: MainWindow, record: ShopRecord, *, ahead: bool) -> None:
         super().__init__(window)
         self._window = window
+        self._ahead = ahead
         self.desk = Desk(record, self)
         self._words = ShopWords(record)
         self._kinds_changed = False
@@ -67,7 +71,7 @@ class Places(QObject):
         self.desk.changed.connect(self._hear)
         self.desk.names_wanted.connect(self._to_people)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
-        made = {
+        made: dict[str, Make] = {
             place.ASK: lambda: self._search.page(),
             place.HEARD: self._write_up_page,
             place.WATCH: self._watch_page,
@@ -84,23 +88,8 @@ class Places(QObject):
         }
         for name in (*place.ON_RAIL, *(name for name in made if name not in place.ON_RAIL)):
             window.add_place(name, made[name], on_rail=name in place.ON_RAIL)
-        self._here = QPushButton(tr("A car is here"))
-        self._here.setObjectName("next")
-        press_by(self._here, "Ctrl+N")
-        self._here.clicked.connect(self._car_is_here)
-        off_where_shut(self.desk, self._here)
+        stand_above(window, self.desk, self._car_is_here, self._to_search)
         window.strip.way_back_wanted.connect(self._to_backups)
-        window.add_to_top(self._here)
-        from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
-
-        find = QPushButton(tr("Find"))
-        press_by(find, "Ctrl+F")
-        find.setAccessibleName(tr("Find: to the search field"))
-        find.clicked.connect(self._to_search)
-        window.add_to_top(find)
-        window.add_to_top(WhoIsHere(self.desk))
-        for button in (self._here, find):
-            button.show()  # not with the next layout: keys typed meanwhile would find it hidden
 
     @cached_property
     def _shelf(self) -> KindShelf:
@@ -202,7 +191,7 @@ class Places(QObject):
     def _bench_page(self) -> QWidget:
         return self._bench.page()
 
-    def _rules_page(self) -> QWidget:
+    def _rules_page(self) -> Steps:
         from desktop_app.rules_places import rules_page
 
         return rules_page(self.desk, lambda: self._kinds)
@@ -215,9 +204,9 @@ class Places(QObject):
         page.done.connect(lambda: self._window.take_place_away(place.FIRST_RULES))
         return page
 
-    def _job_page(self) -> QWidget:
+    def _job_page(self) -> Steps:
         similar = self._search.similar_jobs()
-        page = self._jobs.page(similar, similar.hear)
+        page = yield from self._jobs.page(similar, similar.hear)
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
         page.sheet_wanted.connect(self._show_sheet)
@@ -343,10 +332,18 @@ class Places(QObject):
             self._window.strip.tell(trouble)
         self._count_waiting()
         self._search.index.look()
-        self.desk.errands.run(tr("Laying the tools out"), places_ahead.load_other_places)
+        load, then = places_ahead.load_other_places, self._make_ahead
+        self.desk.errands.run(tr("Laying the tools out"), load, then)
         from desktop_app.part_photos.screen.phone_status import phone_status
 
         self._window.add_to_top(phone_status(self.desk))
+
+    @Slot(object)
+    def _make_ahead(self, _loaded: object) -> None:
+        if self._ahead:
+            from desktop_app.shop_window.made_ahead import MadeAhead
+
+            MadeAhead(self._window, self.desk, (place.HEARD, place.JOB, *place.ON_RAIL))
 
     @Slot()
     def _count_waiting(self) -> None:

@@ -28,7 +28,14 @@ def load_job_page() -> None:
     importlib.import_module("desktop_app.returns_watched.screen.promise_line")
     importlib.import_module("desktop_app.returns_watched.screen.job_place")
     importlib.import_module("desktop_app.repair_jobs.screen.job_page")
+    importlib.import_module("desktop_app.part_photos.screen.vin_offer")
+    importlib.import_module("desktop_app.repair_jobs.screen.heard_section")
+    importlib.import_module("desktop_app.repair_jobs.screen.found_section")
     importlib.import_module("desktop_app.parts_compared.screen.old_and_new_section")
+    importlib.import_module("desktop_app.repair_jobs.screen.back_on_section")
+    importlib.import_module("desktop_app.repair_jobs.screen.proof_section")
+    importlib.import_module("desktop_app.repair_jobs.screen.gone_section")
+    importlib.import_module("desktop_app.returns_watched.screen.watch_section")
 
 
 def load_other_places() -> None:

@@ -38,7 +38,7 @@ class Program(QObject):
 
     `clock` is handed on to the record; tests hand in their own. The day's backup is made so many
     milliseconds after the shop was opened, where any are said; before it is looked whether the
-    shop is whole.
+    shop is whole. Then a person works here, too: the places are made before they are wanted.
     """
 
     opened = Signal(object)  # Path: the folder of the shop that is open in the window now
@@ -136,7 +136,8 @@ class Program(QObject):
         self.opened.emit(record.folder)
         if self.window.has_place(WELCOME):
             self.window.strip.shop_opened()
-        self.desk = furnish(self.window, record)
+        for_a_person = self._backup_after_ms is not None
+        self.desk = furnish(self.window, record, ahead=for_a_person)
         self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
         self._dress()

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Generator, Mapping
 from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.screen.people_box import PeopleBox
@@ -24,16 +26,25 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 
-def rules_page(desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> JumpedPage:
-    """Return House Rules: every rule, the promise, the people, and where the shop is."""
+def rules_page(
+    desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]
+) -> Generator[QWidget, None, JumpedPage]:
+    """Make House Rules: every rule, the promise, the people, where the shop is.
+
+    The rules, and the first of the boxes, are handed over before the whole.
+    """
     page = HouseRulesPage(desk, read_money)
+    yield page
+    by_kind = KindWindowsBox(desk, kinds)
+    yield by_kind
     shop, around, money, backups, look = page.sections.values()
     people, windows, where = PeopleBox(desk), ShopWindowBox(desk), WhereBox(desk)
-    for box in (people, windows, KindWindowsBox(desk, kinds)):
+    for box in (people, windows, by_kind):
         page.column.insertWidget(page.column.indexOf(around), box)
     off_where_shut(desk, *page.body.findChildren(Section))
     page.column.addWidget(LanguageBox())
     page.column.addWidget(where)  # says where the shop is, also where nothing can be written
+    yield page
     jumps = (
         (shop.accessibleName(), shop),
         (tr("People"), people),

@@ -10,6 +10,7 @@ from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
@@ -234,15 +235,36 @@ class Tick(QPushButton):
 
 
 class QuestionLine(QFrame):
-    """A question about an odd entry, beneath its field; the entry itself is already kept."""
+    """A question about an odd entry, beneath its field; the entry itself is already kept.
+
+    Most fields never ask, so what is shown is made with the first question.
+    """
 
     kept = Signal(str)  # the words under which the answer is kept
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("question")
-        self._label = plain_label("", wrap=True)
         self._asked = ""
+        self._label: QLabel | None = None
+        self.hide()
+
+    def ask(self, question: str | None) -> None:
+        """Show a question, or nothing."""
+        self._asked = question or ""
+        if question and self._label is None:
+            self._lay_out()
+        if self._label is not None:
+            self._label.setText(self._asked)
+            self._keep.setAccessibleName(tr("Right as typed: {question}", question=self._asked))
+        self.setVisible(bool(question))
+
+    def question(self) -> str:
+        """Return what is asked now, or an empty string."""
+        return self._asked
+
+    def _lay_out(self) -> None:
+        self._label = plain_label("", wrap=True)
         self._keep = QPushButton(tr("Right as typed"))
         self._keep.clicked.connect(self._press)
         column = QVBoxLayout(self)
@@ -251,18 +273,6 @@ class QuestionLine(QFrame):
         row.addWidget(self._keep)
         row.addStretch(1)
         column.addLayout(row)
-        self.hide()
-
-    def ask(self, question: str | None) -> None:
-        """Show a question, or nothing."""
-        self._label.setText(question or "")
-        self._asked = question or ""
-        self._keep.setAccessibleName(tr("Right as typed: {question}", question=question or ""))
-        self.setVisible(bool(question))
-
-    def question(self) -> str:
-        """Return what is asked now, or an empty string."""
-        return self._label.text()
 
     @Slot()
     def _press(self) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from contextlib import suppress
 from functools import partial
 from pathlib import Path
@@ -28,6 +27,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
+from desktop_app.shop_window.pages_made import Make, PagesMade
 from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -50,14 +50,13 @@ class MainWindow(QMainWindow):
         self.resize(1280, 820)
         self._settings = settings
         self._desk: Desk | None = None
-        self._makers: dict[str, Callable[[], QWidget]] = {}
-        self._places: dict[str, QWidget] = {}
         self._buttons: dict[str, QPushButton] = {}
         self._beside: set[str] = set()  # places that the rail never shows
         self._numbered = 0
         self._seen = False
         self._warned: list[ShopTrouble] = []  # what would be lost, and was told
         self._stack = QStackedWidget()
+        self._pages = PagesMade(self._stack)
         self.strip = NoticeStrip()
         self._rail = QWidget()
         self._rail.setObjectName("rail")
@@ -95,7 +94,7 @@ class MainWindow(QMainWindow):
     def add_place(
         self,
         name: str,
-        make: Callable[[], QWidget],
+        make: Make,
         *,
         on_rail: bool = True,
         by_key: bool = True,
@@ -105,7 +104,7 @@ class MainWindow(QMainWindow):
 
         One `beside` the others never comes onto the rail.
         """
-        self._makers[name] = make
+        self._pages.add(name, make)
         if beside:
             self._beside.add(name)
         button = _RailButton(name)
@@ -129,7 +128,7 @@ class MainWindow(QMainWindow):
 
     def has_place(self, name: str) -> bool:
         """Tell whether a place was added."""
-        return name in self._makers
+        return name in self._pages
 
     def take_place_away(self, name: str) -> None:
         """Take a place off the rail that is not needed any more."""
@@ -138,29 +137,30 @@ class MainWindow(QMainWindow):
 
     def page(self, name: str) -> QWidget:
         """Return the page of a place, made now if it was never shown."""
-        if name not in self._places:
-            self._places[name] = self._makers[name]()
-            self._stack.addWidget(self._places[name])
-        return self._places[name]
+        return self._pages.page(name)
+
+    def go_on_making(self, name: str) -> bool:
+        """Make a part of a page before anybody goes there; tell whether it is whole."""
+        return self._pages.go_on_making(name)
 
     def pages(self) -> dict[str, QWidget]:
         """Return the pages that were made so far, by what the rail calls them."""
-        return {self._buttons[name].text(): page for name, page in self._places.items()}
+        return {self._buttons[name].text(): page for name, page in self._pages.whole.items()}
 
     def renew(self, name: str) -> bool:
         """Let the page of a place go, so that it is made anew.
 
         False while it is shown, or something in it is not accepted, or waits for the server.
         """
-        page = self._places.get(name)
+        page = self._pages.whole.get(name)
         if page is not None:
             from desktop_app.shop_window.kept_choice import waiting_choices
 
             if page is self._stack.currentWidget() or _save(page) or waiting_choices(page):
                 return False
-            del self._places[name]
             self._stack.removeWidget(page)
             page.deleteLater()
+        self._pages.drop(name)
         return True
 
     def add_to_top(self, widget: QWidget, *, last: bool = False) -> None:
@@ -193,7 +193,7 @@ class MainWindow(QMainWindow):
     def here(self) -> str:
         """Return the name of the place that is shown."""
         current = self._stack.currentWidget()
-        return next((n for n, page in self._places.items() if page is current), "")
+        return next((n for n, page in self._pages.whole.items() if page is current), "")
 
     @Slot()
     def show_undo(self) -> None:
@@ -249,7 +249,7 @@ class MainWindow(QMainWindow):
 
         Something that was not accepted is said first; closing once more leaves it behind.
         """
-        refused = [found for page in self._places.values() if (found := _save(page))]
+        refused = [found for page in self._pages.whole.values() if (found := _save(page))]
         if self._desk is not None and self._desk.record.away is not None:
             refused = []  # what is typed is kept here, and offered at the next start
         refused += self._kept_nowhere()
@@ -288,7 +288,7 @@ class MainWindow(QMainWindow):
                 ),
                 do=do,
             )
-            for name, page in self._places.items()
+            for name, page in self._pages.whole.items()
             if hasattr(page, "keep_draft") and typed_in(page)
         ]
 

@@ -23,10 +23,12 @@ from desktop_app.places import Places
 from desktop_app.program import Program
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.place_names import JOB, ON_RAIL
+from desktop_app.shop_window.sources_unread import leave_sources_unread
 
 LATER = 5  # times that a place is shown again
 REST_SECONDS = 0.5  # without anything running beside the window, and a place is at rest
-START_SECONDS = 4  # in which the window lays its tools out
+START_SECONDS = 8  # in which the window lays its tools out, and makes its pages
+NO_BACKUP_MS = 3_600_000
 
 
 def _timed(work: Callable[[], object]) -> float:
@@ -65,9 +67,10 @@ class Watch:
 
 
 def main() -> int:
+    leave_sources_unread()  # as the program does when it is started
     app = QApplication([])
     dress(app)
-    program = Program(Path(sys.argv[1]))
+    program = Program(Path(sys.argv[1]), backup_after_ms=NO_BACKUP_MS)
     program.window.resize(1366, 768)
     program.start()
     while program.desk is None:

@@ -10,7 +10,6 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 GOAL_MS = 100
 HEADROOM = 1.3  # of short timings on a busy machine
-MOST_FIRST = 3.0  # times the goal: what is made with the first look, mostly a page's widgets
 
 
 def shown(shop: Path, own: Path) -> dict[str, list[float]]:
@@ -41,7 +40,6 @@ def test_a_place_is_shown_at_once_in_a_large_shop(
     print(f"\n{'ms':20} first, held, again, held; then with a tenth of the jobs")
     for place, numbers in large.items():
         print(f"{place:20}", *(f"{one:6.0f}" for one in (*numbers, *small[place])))
-    for place, (first, _held, again, held) in large.items():
-        assert first < MOST_FIRST * GOAL_MS * HEADROOM, place
-        assert max(again, held) < GOAL_MS * HEADROOM, place
+    for place, (first, first_held, again, held) in large.items():
+        assert max(first, first_held, again, held) < GOAL_MS * HEADROOM, place
         assert again < 1.5 * small[place][2] + 10, place  # no cost that grows with the history

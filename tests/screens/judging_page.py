@@ -38,11 +38,16 @@ def listed(page: ItsBackPage) -> list[str]:
     return [model.index(row, 0).data() for row in range(model.rowCount())]
 
 
+TURNS = 8  # of the window, in which a return's sheet is whole
+
+
 def choose(page: ItsBackPage, words: str) -> None:
-    """Choose the first row that holds these words."""
+    """Choose the first row that holds these words, and let its sheet come."""
     view = page.findChild(QListView)
     place = next(i for i, row in enumerate(listed(page)) if words in row)
     view.setCurrentIndex(view.model().index(place, 0))
+    for _ in range(TURNS):
+        QApplication.processEvents()
 
 
 def button(page: QWidget, name: str) -> QPushButton:

@@ -283,12 +283,17 @@ class ItsBackPage(QWidget):
     def _change_sheet(self, sheet: JudgingSheet) -> None:
         old, self._sheet = self._sheet, sheet
         sheet.stale.connect(self._show_again)
+        sheet.grown.connect(self._settle)
         if old is not None:
             self._right.column.removeWidget(old)
             old.hide()
             old.deleteLater()
         self._right.column.addWidget(sheet)
         sheet.show()
+
+    @Slot()
+    def _settle(self) -> None:
+        self._right.settle()
 
     def _unit(self) -> DistanceUnit:
         return "km" if self._desk.rules.distance_unit == "km" else "mi"

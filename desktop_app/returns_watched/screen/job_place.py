@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Generator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -34,8 +34,13 @@ class JobPlace(QObject):
         self._desk, self._kinds, self._names = desk, kinds, names
         self._read_symptoms = read_symptoms
 
-    def page(self, similar: QWidget, hear: Callable[..., object]) -> JobPage:
-        """Return the page; `similar` stands beside what was heard, and `hear` is told of it."""
+    def page(
+        self, similar: QWidget, hear: Callable[..., object]
+    ) -> Generator[QWidget, None, JobPage]:
+        """Make the page, and hand over each section before it.
+
+        `similar` stands beside what was heard, and `hear` is told of it.
+        """
         from desktop_app.part_photos.screen.vin_offer import VinOffer
         from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
         from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
@@ -51,7 +56,9 @@ class JobPlace(QObject):
         desk, kinds, names = self._desk, self._kinds(), self._names()
         watch = WatchSection(desk, names, kinds)
         watch.judge_wanted.connect(self.judge_wanted)
+        yield watch
         old_and_new = OldAndNewSection(desk, kinds)
+        yield old_and_new
         heard = HeardSection(
             desk,
             self._read_symptoms,
@@ -61,15 +68,23 @@ class JobPlace(QObject):
             VinOffer(desk),
         )
         heard.heard.connect(hear)
+        yield heard
         gone = GoneSection(desk, self._origins, self._refit, promise_at_hand_over, watch.promised)
+        yield gone
+        found = FoundSection(desk)
+        yield found
+        back_on = BackOnSection(desk, self._refit, self._replaced)
+        yield back_on
+        proof = ProofSection(desk, self._asked_by_parts)
+        yield proof
         page = JobPage(
             desk,
             [
                 (tr("Heard"), heard),
-                (tr("Found"), FoundSection(desk)),
+                (tr("Found"), found),
                 (tr("Old & New"), old_and_new),
-                (tr("Back On"), BackOnSection(desk, self._refit, self._replaced)),
-                (tr("Proof"), ProofSection(desk, self._asked_by_parts)),
+                (tr("Back On"), back_on),
+                (tr("Proof"), proof),
                 (tr("Gone"), gone),
                 (tr("Under watch"), watch),
             ],

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.returns_watched.judging import Judging
@@ -13,28 +13,33 @@ from desktop_app.returns_watched.screen.danger_box import DangerBox
 from desktop_app.returns_watched.screen.judgement_box import JudgementBox
 from desktop_app.shop_window.desk import Desk
 
+_Below = DangerBox | CauseBox | CostBox | ChangeBox
+
 
 class JudgingSheet(QWidget):
-    """What it is, whether it was dangerous, why, what it cost, what will change; for one return."""
+    """What it is, whether it was dangerous, why, what it cost, what will change; for one return.
+
+    Only the judgement is there at once: what is further down follows in the next turns, so that
+    going through a list of returns never waits for it.
+    """
 
     stale = Signal()  # the page shows less than there is by now
+    grown = Signal()  # a box has come
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
         super().__init__()
         self.key = judging.key
+        self._desk, self._judging = desk, judging
         self._judgement = JudgementBox(desk, judging)
-        self._others: list[DangerBox | CauseBox | CostBox | ChangeBox] = [
-            DangerBox(desk, judging),
-            CauseBox(desk, judging),
-        ]
+        self._others: list[_Below] = []
+        self._to_come: list[type[_Below]] = [DangerBox, CauseBox]
         if not judging.is_told:  # there is no later job that could have cost anything
-            self._others += [CostBox(desk, judging), ChangeBox(desk, judging)]
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(14)
-        for box in (self._judgement, *self._others):
-            column.addWidget(box)
-            box.stale.connect(self.stale)
+            self._to_come += [CostBox, ChangeBox]
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(14)
+        self._add(self._judgement)
+        QTimer.singleShot(0, self, self._add_next)
 
     def unjudged(self) -> str:
         """Return the answer that was pressed and waits for who gives it; "" where none does."""
@@ -42,6 +47,22 @@ class JudgingSheet(QWidget):
 
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this sheet was made for."""
+        self._judging = judging
         self._judgement.show_return(judging, in_window=in_window)
         for box in self._others:
             box.show_return(judging)
+
+    @Slot()
+    def _add_next(self) -> None:
+        box = self._to_come.pop(0)(self._desk, self._judging)
+        self._others.append(box)
+        self._add(box)
+        box.show_return(self._judging)
+        box.show()  # not with the next layout: keys typed meanwhile would find it hidden
+        self.grown.emit()
+        if self._to_come:
+            QTimer.singleShot(0, self, self._add_next)
+
+    def _add(self, box: JudgementBox | _Below) -> None:
+        self._column.addWidget(box)
+        box.stale.connect(self.stale)
