@@ -14,6 +14,7 @@ from desktop_app.shop_window.desk import Desk
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.repair_jobs.screen.heard_section import HeardSection
     from desktop_app.repair_jobs.screen.job_page import JobPage
 
 
@@ -41,16 +42,13 @@ class JobPlace(QObject):
 
         `similar` stands beside what was heard, and `hear` is told of it.
         """
-        from desktop_app.part_photos.screen.vin_offer import VinOffer
         from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
         from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
         from desktop_app.repair_jobs.screen.found_section import FoundSection
         from desktop_app.repair_jobs.screen.gone_section import GoneSection
-        from desktop_app.repair_jobs.screen.heard_section import HeardSection
         from desktop_app.repair_jobs.screen.job_page import JobPage
         from desktop_app.repair_jobs.screen.proof_section import ProofSection
         from desktop_app.returns_watched.screen.watch_section import WatchSection
-        from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
         from desktop_app.returns_watched.stored_windows import promise_at_hand_over
 
         desk, kinds, names = self._desk, self._kinds(), self._names()
@@ -59,14 +57,7 @@ class JobPlace(QObject):
         yield watch
         old_and_new = OldAndNewSection(desk, kinds)
         yield old_and_new
-        heard = HeardSection(
-            desk,
-            self._read_symptoms,
-            lambda s: names.get(s, s),
-            refuse_where_judged,
-            similar,
-            VinOffer(desk),
-        )
+        heard = self._heard(similar)
         heard.heard.connect(hear)
         yield heard
         gone = GoneSection(desk, self._origins, self._refit, promise_at_hand_over, watch.promised)
@@ -97,6 +88,21 @@ class JobPlace(QObject):
         gone.answer_wanted.connect(page.go_to_answer)
         gone.sheet_wanted.connect(page.sheet_wanted)
         return page
+
+    def _heard(self, similar: QWidget) -> HeardSection:
+        from desktop_app.part_photos.screen.vin_offer import VinOffer
+        from desktop_app.repair_jobs.screen.heard_section import HeardSection
+        from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
+
+        desk, names = self._desk, self._names()
+        return HeardSection(
+            desk,
+            self._read_symptoms,
+            lambda s: names.get(s, s),
+            refuse_where_judged,
+            similar,
+            VinOffer(desk),
+        )
 
     def _refit(self, job_id: int) -> Sequence[tuple[str, bool]]:
         from desktop_app.parts_compared.stored_refit import refit_checks_for
