@@ -30,7 +30,7 @@ from demo_shop.written_jobs import JOBS
 from desktop_app.parts_compared.actions import keep_instrument
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.repair_jobs.actions import add_person
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import FILE_NAME, create_shop

@@ -17,7 +17,8 @@ from desktop_app.repair_jobs import actions as jobs
 from desktop_app.repair_jobs import odometer_actions, proof_actions, who_actions
 from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
-from desktop_app.repair_jobs.stored_reading import people_here, read_job
+from desktop_app.repair_jobs.stored_people import people_here
+from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.who_did_what import Did
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched.stored_windows import promise_at_hand_over

@@ -16,7 +16,7 @@ from desktop_app.program import Program
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window import started_anew
-from desktop_app.shop_window.look import dress
+from desktop_app.shop_window.look import application, dress
 from desktop_app.shop_window.own_language import speak_in_dialogs
 
 if TYPE_CHECKING:
@@ -102,7 +102,7 @@ def _turn_for(milliseconds: int) -> None:
 
 
 def _application() -> QApplication:
-    app = QApplication.instance() or QApplication(sys.argv[:1])
+    app = QApplication.instance() or application(sys.argv)
     assert isinstance(app, QApplication)
     app.setApplicationName("Benchwitness")
     app.setDesktopFileName("benchwitness")

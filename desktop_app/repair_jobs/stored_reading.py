@@ -203,14 +203,6 @@ def events_of(connection: Connection, vehicle_id: int) -> tuple[EventSeen, ...]:
     return events
 
 
-def people_here(connection: Connection) -> tuple[tuple[int, str], ...]:
-    """Return (id, name) of the people who work in the shop now."""
-    rows = connection.execute(
-        select(Person.id, Person.name).where(Person.here == 1).order_by(Person.name)
-    )
-    return tuple((r[0], r[1]) for r in rows)
-
-
 def symptoms_of(connection: Connection, job_id: int) -> tuple[str, ...]:
     """Return the ids of the symptom groups of a job."""
     rows = connection.execute(

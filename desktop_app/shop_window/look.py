@@ -14,6 +14,7 @@ from desktop_app.shop_record.own_program.resource_folder import resource_path
 REMOVED = QColor("#E69F00")
 REPLACEMENT = QColor("#0072B2")
 
+_WEARS_FUSION = "wearsFusion"  # a property of the application
 TOUCH = 40  # height in pixels of what is pressed with a glove
 
 _LIGHT = {
@@ -160,6 +161,13 @@ def larger(widget: QWidget) -> float:
     return max(1.0, widget.font().pointSizeF() / _USUAL)
 
 
+def application(words: list[str]) -> QApplication:
+    """Make the application for a command line of `words`, in the style that it is dressed in."""
+    app = QApplication([*words[:1], "-style", "Fusion"])
+    app.setProperty(_WEARS_FUSION, True)
+    return app
+
+
 @cache
 def load_fonts() -> str:
     """Load the font that comes with the program and return its family name."""
@@ -170,8 +178,9 @@ def load_fonts() -> str:
 
 def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -> None:
     """Give the application its style: `look` is a house rule, `text_size` in points."""
-    if app.style().name().lower() != "fusion":
+    if not app.property(_WEARS_FUSION):  # asking the style itself loads what knows of styles
         app.setStyle(QStyleFactory.create("Fusion"))
+        app.setProperty(_WEARS_FUSION, True)
     if not app.styleSheet():
         # The first one keeps what has a style from taking the font.
         app.setStyleSheet(_sheet(text_size))

@@ -7,16 +7,24 @@ from __future__ import annotations
 
 import getpass
 import hashlib
+import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal, Slot
-from PySide6.QtNetwork import QLocalServer, QLocalSocket
+from PySide6.QtCore import QDir, QObject, Signal, Slot
+
+if TYPE_CHECKING:
+    from PySide6.QtNetwork import QLocalServer
 
 _SOON_MS, _ANSWER_MS = 300, 1500
 
 
 def brought_forward(folder: Path) -> bool:
     """Tell whether a window of this user has the shop of a folder open; it comes forward then."""
+    if not _may_be_there(folder):
+        return False
+    from PySide6.QtNetwork import QLocalSocket
+
     caller = QLocalSocket()
     caller.connectToServer(_name(folder))
     # A window that hangs is connected to all the same, by the system: it has to answer.
@@ -42,6 +50,8 @@ class OneWindow(QObject):
     @Slot(object)
     def hold(self, folder: Path) -> None:
         """Answer for the shop of a folder from now on, and for no other."""
+        from PySide6.QtNetwork import QLocalServer
+
         self.close()
         self._server = server = QLocalServer(self)
         server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
@@ -62,4 +72,15 @@ class OneWindow(QObject):
 
 def _name(folder: Path) -> str:
     said = f"{getpass.getuser()} {folder.resolve()}"
-    return f"benchwitness-{hashlib.sha256(said.encode()).hexdigest()[:16]}"
+    name = f"benchwitness-{hashlib.sha256(said.encode()).hexdigest()[:16]}"
+    return str(Path(QDir.tempPath()) / name) if _is_a_file() else name
+
+
+def _is_a_file() -> bool:
+    """Tell whether the place where windows answer is a file, which can be looked for."""
+    return sys.platform == "linux"
+
+
+def _may_be_there(folder: Path) -> bool:
+    """Tell whether a call may be answered: mostly nobody is there, and calling takes loading."""
+    return not _is_a_file() or Path(_name(folder)).exists()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from html import escape
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
@@ -58,7 +57,8 @@ def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:
 
 def tooltip(words: str) -> str:
     """Return words for a tooltip, which Qt would otherwise read as markup."""
-    return f"<span>{escape(words)}</span>"
+    plain = words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    return f"<span>{plain}</span>"
 
 
 class CautionBox(QFrame):

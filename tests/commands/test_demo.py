@@ -15,7 +15,7 @@ from demo_shop import build
 from desktop_app.commands.demo import fill
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.actions import add_person
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.step import Step
 
 ROOT = Path(__file__).resolve().parents[2]

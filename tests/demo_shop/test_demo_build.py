@@ -19,7 +19,8 @@ from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.repair_jobs.stored import Job, SelfTests
-from desktop_app.repair_jobs.stored_reading import job_by_number, people_here
+from desktop_app.repair_jobs.stored_people import people_here
+from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.repair_jobs.vin import read_vin
 from desktop_app.returns_watched.standing import JobCourse, Sighting, stands
 from desktop_app.returns_watched.stored import ReturnLink

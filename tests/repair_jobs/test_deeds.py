@@ -12,13 +12,13 @@ from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_known_car import find_vehicle
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.repair_jobs.stored_questions import odometer_still_asked
 from desktop_app.repair_jobs.stored_reading import (
     earlier_jobs,
     events_of,
     job_by_number,
     jobs_of_visit,
-    people_here,
     read_job,
 )
 from desktop_app.repair_jobs.write_up import WriteUp

@@ -10,7 +10,8 @@ from desktop_app.repair_jobs import actions, who_actions
 from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.repair_jobs.stored_reading import people_here, read_job
+from desktop_app.repair_jobs.stored_people import people_here
+from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.who_did_what import DIDS, Doer, check_search, work_words
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched.actions import take_judgement_back

@@ -41,18 +41,23 @@ def listed(page: ItsBackPage) -> list[str]:
 TURNS = 8  # of the window, in which a return's sheet is whole
 
 
+def let_come() -> None:
+    """Let what was put on the page be laid out and seen, box after box."""
+    for _ in range(TURNS):
+        QApplication.processEvents()
+
+
 def choose(page: ItsBackPage, words: str) -> None:
     """Choose the first row that holds these words, and let its sheet come."""
     view = page.findChild(QListView)
     place = next(i for i, row in enumerate(listed(page)) if words in row)
     view.setCurrentIndex(view.model().index(place, 0))
-    for _ in range(TURNS):
-        QApplication.processEvents()
+    let_come()
 
 
 def button(page: QWidget, name: str) -> QPushButton:
     """Return the button that is seen under this name or these words."""
-    QApplication.processEvents()  # what was just put there is laid out and seen
+    let_come()
     for one in page.findChildren(QPushButton):
         if one.isVisibleTo(page) and name in (one.text(), one.accessibleName()):
             return one
@@ -66,13 +71,13 @@ def press(page: QWidget, qtbot: QtBot, name: str) -> None:
 
 def says(page: QWidget, words: str) -> bool:
     """Tell whether these words are seen."""
-    QApplication.processEvents()
+    let_come()
     return any(words in x.text() for x in page.findChildren(QLabel) if x.isVisibleTo(page))
 
 
 def field(page: QWidget, name: str) -> Any:
     """Return the field that is seen under this name."""
-    QApplication.processEvents()
+    let_come()
     fields = [*page.findChildren(LineField), *page.findChildren(WordsField)]
     return next(f for f in fields if f.accessibleName() == name and f.isVisibleTo(page))
 

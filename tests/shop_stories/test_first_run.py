@@ -15,7 +15,7 @@ from demo_shop import build
 from desktop_app.commands import shop_place
 from desktop_app.commands.shop_place import new_place, remember, shops_opened
 from desktop_app.program import WELCOME, Program
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 from desktop_app.shop_window.welcome_page import WelcomePage

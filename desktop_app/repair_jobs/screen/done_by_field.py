@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.person_field import PersonField
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.repair_jobs.who_actions import say_who
 from desktop_app.repair_jobs.who_did_what import TECHNICIANS, Did
 from desktop_app.shop_record.written_meanwhile import Shown

@@ -13,7 +13,7 @@ from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.screen.search_fields import SearchFields
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts

@@ -6,7 +6,7 @@ from PySide6.QtCore import Slot
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.screen.person_field import PersonField
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 

@@ -9,7 +9,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
-from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
@@ -12,7 +14,9 @@ from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.texts import tooltip
 from desktop_app.symptom_search.screen.link_button import LinkButton
 from desktop_app.symptom_search.screen.old_jobs import OldJobs
-from desktop_app.symptom_search.screen.phrases_box import PhrasesBox
+
+if TYPE_CHECKING:
+    from desktop_app.symptom_search.screen.phrases_box import PhrasesBox
 
 KEYS = "Ctrl+M"
 
@@ -40,6 +44,8 @@ class Meanings(QWidget):
     def open(self) -> None:
         """Open the box for the words of the question that mean nothing yet."""
         if self._box is None:
+            from desktop_app.symptom_search.screen.phrases_box import PhrasesBox
+
             self._box = PhrasesBox(self._desk, self._old_jobs, self)
             self._box.kept.connect(self._kept)
             self._box.left.connect(self._left)

@@ -11,7 +11,8 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions, who_actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.stored_reading import people_here, read_job
+from desktop_app.repair_jobs.stored_people import people_here
+from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from tests.screens.job_desk import JobDesk
