@@ -101,6 +101,7 @@ def _sheet(text_size: int) -> str:
     arrow = 5 + beyond // 3
     aside = 14 if text_size <= LARGE else 10
     close = aside - 5
+    inside = "11px 16px 14px 16px" if text_size <= LARGE else "6px"
     tight = aside if text_size <= LARGE else close
     return f"""
 QPushButton, QToolButton {{ min-height: {touch - 12}px; padding: 4px {aside}px;
@@ -116,15 +117,15 @@ QWidget#close QPushButton {{ padding: 4px {close}px; }}
 QWidget#close QPushButton:focus {{ padding: 3px {close - 1}px; }}
 QWidget#tight QPushButton, QWidget#tight QToolButton {{ padding: 4px {tight}px; }}
 QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus {{ padding: 3px {tight - 1}px; }}
-QPushButton#next:enabled {{ background: palette(highlight); color: palette(highlighted-text);
-  font-weight: bold; }}
+QPushButton#next:enabled {{ background: palette(highlight); font-weight: bold;
+  color: palette(highlighted-text); }}
 QLineEdit, QPlainTextEdit, QComboBox {{ min-height: {touch - 10}px;
   padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;
   background: palette(base); }}
-QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{
-  border: 2px solid palette(highlight); padding: 2px 7px; }}
-QLineEdit[missing="true"], QPlainTextEdit[missing="true"] {{
-  border: 3px double palette(text); padding: 1px 6px; }}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ padding: 2px 7px;
+  border: 2px solid palette(highlight); }}
+QLineEdit[missing="true"], QPlainTextEdit[missing="true"] {{ border: 3px double palette(text);
+  padding: 1px 6px; }}
 QLineEdit#asked {{ min-height: {touch + 2}px; font-size: {text_size + 4}pt; }}
 QComboBox {{ combobox-popup: 0; }}
 QComboBox QAbstractItemView {{ background: palette(base); color: palette(text);
@@ -136,23 +137,22 @@ QComboBox::down-arrow {{ width: 0px; height: 0px; border-top: {arrow + 1}px soli
   border-left: {arrow}px solid palette(base); border-right: {arrow}px solid palette(base); }}
 QComboBox::down-arrow:disabled {{ border-top-color: palette(mid); }}
 QToolTip {{ padding: 4px; }}
-QFrame#card {{ background: palette(base); border: 1px solid palette(mid); border-radius: 6px; }}
+QFrame#card {{ background: palette(base); border: 1px solid palette(mid); padding: {inside};
+  border-radius: 6px; }}
 QLabel#title {{ font-size: {max(20, text_size + 5)}pt; font-weight: bold; }}
 QLabel#heading {{ font-size: {max(15, text_size + 3)}pt; font-weight: bold; }}
 QLabel#quiet {{ color: palette(placeholder-text); }}
 QLabel#beside {{ background: palette(tool-tip-base); border: 1px solid palette(highlight);
   padding: 4px 8px; }}
 QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
-QFrame#question {{ background: palette(alternate-base);
-  border-left: 4px solid palette(highlight); }}
+QFrame#question {{ background: palette(alternate-base); border-left: 4px solid palette(highlight); }}
 QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
 QWidget#rail {{ background: palette(alternate-base); }}
 QWidget#rail QPushButton {{ text-align: left; border: none; background: transparent;
   border-radius: 0; padding: 4px {aside}px; min-height: {TOUCH + beyond // 2}px; }}
 QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(text);
   border-left: 5px solid palette(highlight); font-weight: bold; padding-left: {aside - 5}px; }}
-QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight);
-  padding: 2px {aside - 2}px; }}
+QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight); padding: 2px {aside - 2}px; }}
 """
 
 

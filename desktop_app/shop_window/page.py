@@ -33,7 +33,7 @@ class Section(QFrame):
         self.setObjectName("card")
         self.setAccessibleName(heading)
         self.column = QVBoxLayout(self)
-        self.column.setContentsMargins(18, 12, 18, 16)
+        self.column.setContentsMargins(0, 0, 0, 0)  # the look gives the room about it
         self.column.setSpacing(10)
         if heading:
             self.column.addWidget(plain_label(heading, "heading"))

@@ -124,7 +124,7 @@ class PairCard(QFrame):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(16, 12, 16, 14)
+        column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
         column.addWidget(self._head)
         column.addLayout(self._question_place)

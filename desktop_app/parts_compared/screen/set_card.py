@@ -49,7 +49,7 @@ class SetCard(QFrame):
         self._fields: dict[str, LineField] = {}
         self._names: dict[str, QLabel] = {}
         column = QVBoxLayout(self)
-        column.setContentsMargins(16, 12, 16, 14)
+        column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
         column.addWidget(plain_label(f"{name}{where}", "heading", wrap=True))
         for widget in (self._verdict, self._sentence, self._drawing, self._steps, self._more):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -24,6 +24,7 @@ from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
@@ -137,20 +138,15 @@ class AskedRow(QWidget):
         out = QPushButton(tr("Take out"))
         out.setAccessibleName(tr("Take the answer of {day} out", day=day))
         out.clicked.connect(self._take_out)
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
         by = tr("{day}, asked by {by}", day=day, by=said.by) if said.by else day
-        for place, (field, stretch) in enumerate(
-            (
-                (Labelled(by, self._answer), 2),
-                (self._source_box, 2),
-                (self._odometer, 2),
-                (self._words, 5),
-            )
-        ):
-            grid.addWidget(field, 0, place)
-            grid.setColumnStretch(place, stretch)
-        grid.addWidget(Labelled(NO_NAME, out), 0, 4)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        fields = (Labelled(by, self._answer), self._odometer, self._source_box)
+        column.addWidget(FieldRows(fields, 3))
+        told = QHBoxLayout()
+        told.addWidget(self._words, 1)
+        told.addWidget(Labelled(NO_NAME, out))
+        column.addLayout(told)
 
     def show_said(self, said: CustomerSaid, job: JobView) -> None:
         """Show what is kept of this answer, in the unit that the car counts in now."""

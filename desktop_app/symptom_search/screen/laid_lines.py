@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import cast
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import (
@@ -13,6 +14,7 @@ from PySide6.QtGui import (
     QPainterPath,
     QTextCharFormat,
     QTextLayout,
+    QTextLine,
     QTextOption,
 )
 
@@ -50,20 +52,27 @@ class LaidLines:
     def draw(self, painter: QPainter, box: QRectF, ink: QColor) -> None:
         """Draw the lines from the top of a box on, and move the box below them."""
         painter.setPen(ink)
-        dots = painter.fontMetrics().horizontalAdvance("…") + 2 if self._cut else 0
-        last = QRectF(box.x(), box.y() + self.height - self._last - 1, self._width, self._last + 2)
+        wide = self._whole_letters(painter) if self._cut else self._width
+        last = QRectF(box.x(), box.y() + self.height - self._last - 1, wide, self._last + 2)
         seen = QPainterPath()
-        seen.addRect(QRectF(box.topLeft(), last.topRight()))
-        seen.addRect(last.adjusted(0, 0, -dots, 0))
+        seen.addRect(QRectF(box.x(), box.y(), self._width, last.y() - box.y()))
+        seen.addRect(last)
         painter.save()
         painter.setClipPath(seen)
         self._layout.draw(painter, box.topLeft())
         painter.restore()
         if self._cut:
-            rest = QRectF(last.right() - dots, last.y(), dots, last.height())
+            rest = QRectF(last.right(), last.y(), self._width, last.height())
             painter.setFont(self._font)
             painter.drawText(rest, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, "…")
         box.translate(0, self.height)
+
+    def _whole_letters(self, painter: QPainter) -> float:
+        """Return how wide the letters of the last line are that leave room for the dots."""
+        room = self._width - painter.fontMetrics().horizontalAdvance("…") - 2
+        line = self._layout.lineAt(self._layout.lineCount() - 1)
+        first_off = line.xToCursor(room, QTextLine.CursorPosition.CursorOnCharacter)
+        return cast("tuple[float, int]", line.cursorToX(first_off))[0]
 
 
 def lines_height(
