@@ -1,4 +1,4 @@
-"""Draws the README's pictures from the demo shop: `python -m demo_shop.pictures [SHOP]`.
+"""Draws the documents' pictures from the demo: `python -m demo_shop.pictures [SHOP [NAME ...]]`.
 
 Each screen in light and dark, at usual size and at twice that, as screens show them today. What a
 look and a size hang on is said once to a process, so each pair has one of its own.
@@ -6,14 +6,17 @@ look and a size hang on is said once to a process, so each pair has one of its o
 
 from __future__ import annotations
 
+import argparse
 import os
 import subprocess
 import sys
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from demo_shop.pictures_marked import MARKED, marked_picture
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication, QWidget
@@ -24,15 +27,18 @@ OUT = Path(__file__).resolve().parent.parent / "resources" / "pictures"
 # A Wednesday; the pictures show the same day whenever they are drawn.
 NOW = datetime(2026, 11, 18, 10, 30, tzinfo=UTC)
 SIZE = (1366, 900)
+HIGHER = {"map-job": 1260}  # down to the first readings
 LOOKS = ("light", "dark")
 FACTORS = (1, 2)
+SHEET = "sheet"  # the printed one
 
 
-def draw_all(shop: Path) -> None:
-    """Draw every picture from a demo shop that was made at NOW, in all looks and sizes."""
+def draw_all(shop: Path, names: Collection[str]) -> None:
+    """Draw these pictures from a demo shop that was made at NOW, in all looks and sizes."""
     for look in LOOKS:
         for factor in FACTORS:
-            order = [sys.executable, "-m", "demo_shop.pictures", str(shop), look, str(factor)]
+            order = [sys.executable, "-m", "demo_shop.pictures", str(shop), *names]
+            order += ["--look", look, "--factor", str(factor)]
             surroundings = os.environ | {
                 "QT_QPA_PLATFORM": "offscreen",
                 "QT_SCALE_FACTOR": str(factor),
@@ -45,8 +51,8 @@ def picture_name(name: str, look: str, factor: int) -> str:
     return f"{name}-{look}.png" if factor == 1 else f"{name}-{look}-{factor}x.png"
 
 
-def _draw(shop: Path, look: str, factor: int) -> Iterator[Path]:
-    """Draw every screen in the look and the size that this process was begun with."""
+def _draw(shop: Path, names: Collection[str], look: str, factor: int) -> Iterator[Path]:
+    """Draw these screens in the look and the size that this process was begun with."""
     from PySide6.QtWidgets import QApplication
 
     from desktop_app.program import Program
@@ -61,20 +67,19 @@ def _draw(shop: Path, look: str, factor: int) -> Iterator[Path]:
     program.open_shop()
     dress(app, look)
     OUT.mkdir(parents=True, exist_ok=True)
-    for name, prepare in _PICTURES.items():
-        yield _grab(app, program, OUT / picture_name(name, look, factor), prepare)
-    if look == LOOKS[0]:  # paper is white
-        yield _sheet(program, shop, OUT / picture_name("sheet", look, factor), factor)
+    for name in (name for name in _PICTURES if name in names):
+        yield _grab(app, program, name, OUT / picture_name(name, look, factor))
+    if look == LOOKS[0] and SHEET in names:  # paper is white
+        yield _sheet(program, shop, OUT / picture_name(SHEET, look, factor), factor)
     program.close()
 
 
-def _grab(
-    app: QApplication, program: Program, file: Path, prepare: Callable[[Program], None]
-) -> Path:
+def _grab(app: QApplication, program: Program, name: str, file: Path) -> Path:
+    program.window.resize(SIZE[0], HIGHER.get(name, SIZE[1]))
     for _ in range(2):  # the second time the page has its whole height
-        prepare(program)
+        _PICTURES[name](program)
         _settle(app, program)
-    program.window.grab().save(str(file))
+    marked_picture(program.window, MARKED.get(name, ())).save(str(file))
     _fewer_colours(file)
     return file
 
@@ -160,6 +165,16 @@ def _photo_bench(program: Program) -> None:
     next(b for b in bench if b.isEnabled()).click()
 
 
+def _whole_pair(program: Program) -> None:
+    from PySide6.QtWidgets import QPushButton
+
+    _old_and_new(program)
+    named = program.window.page("Job").findChildren(QPushButton)
+    views = [b for b in named if b.isVisible() and b.accessibleName().startswith("view ")]
+    next(b for b in views if b.text() == "underside").click()  # no photo shows it: less to scroll
+    program.window.strip.tell("Nothing to redo.")
+
+
 def _press_jump(page: QWidget, name: str) -> None:
     from PySide6.QtWidgets import QPushButton
 
@@ -197,24 +212,38 @@ _PICTURES: dict[str, Callable[[Program], None]] = {
     "under-watch": _go("Under Watch"),
     "its-back": _go("It's Back"),
     "monday-book": _go("Monday Book"),
+    "map-job": _whole_pair,
+    "map-bench": _photo_bench,
 }
 
 
 def main() -> None:
     """Make a demo shop in a folder of its own, or use the one that was named, and draw."""
-    if len(sys.argv) > 2:
-        for file in _draw(Path(sys.argv[1]), sys.argv[2], int(sys.argv[3])):
-            sys.stdout.write(f"{file}\n")
+    asked = argparse.ArgumentParser(prog="demo_shop.pictures")
+    asked.add_argument("shop", nargs="?", type=Path, help="a demo shop made for these pictures")
+    asked.add_argument("names", nargs="*", help="only these pictures")
+    asked.add_argument("--look", choices=LOOKS, help="in this process, in this look alone")
+    asked.add_argument("--factor", type=int, default=1)
+    said = asked.parse_args()
+    drawn = (*_PICTURES, SHEET)
+    if unknown := set(said.names) - set(drawn):
+        asked.error(f"no picture is called {min(unknown)}; there are {', '.join(drawn)}")
+    names = said.names or drawn
+    shop = said.shop or _new_shop()
+    if said.look is None:
+        draw_all(shop, names)
         return
-    if len(sys.argv) > 1:
-        shop = Path(sys.argv[1])
-    else:
-        from demo_shop.build import build_demo
+    for file in _draw(shop, names, said.look, said.factor):
+        sys.stdout.write(f"{file}\n")
 
-        shop = Path(tempfile.mkdtemp()) / "demo-shop"
-        for _ in build_demo(shop, NOW):
-            pass
-    draw_all(shop)
+
+def _new_shop() -> Path:
+    from demo_shop.build import build_demo
+
+    shop = Path(tempfile.mkdtemp()) / "demo-shop"
+    for _ in build_demo(shop, NOW):
+        pass
+    return shop
 
 
 if __name__ == "__main__":

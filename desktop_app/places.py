@@ -30,10 +30,10 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
-    from desktop_app.records_exchanged.stored_import import ReadWith
     from desktop_app.repair_jobs.rate_of_use import ShopUse
     from desktop_app.repair_jobs.screen.job_page import JobPage
     from desktop_app.returns_watched.screen.job_place import JobPlace
+    from desktop_app.shop_window.made_ahead import MadeAhead
     from desktop_app.shop_window.pages_made import Make, Steps
     from desktop_app.symptom_search.screen.search_place import SearchPlace
 
@@ -63,6 +63,7 @@ class Places(QObject):
         super().__init__(window)
         self._window = window
         self._ahead = ahead
+        self._maker: MadeAhead | None = None
         self.desk = Desk(record, self)
         self._words = ShopWords(record)
         self._kinds_changed = False
@@ -88,7 +89,7 @@ class Places(QObject):
         }
         for name in (*place.ON_RAIL, *(name for name in made if name not in place.ON_RAIL)):
             window.add_place(name, made[name], on_rail=name in place.ON_RAIL)
-        stand_above(window, self.desk, self._car_is_here, self._to_search)
+        stand_above(window, self.desk, self._car_is_here, self._to_search, self._ask_which_shop)
         window.strip.way_back_wanted.connect(self._to_backups)
 
     @cached_property
@@ -194,7 +195,7 @@ class Places(QObject):
     def _rules_page(self) -> Steps:
         from desktop_app.rules_places import rules_page
 
-        return rules_page(self.desk, lambda: self._kinds)
+        return rules_page(self.desk, lambda: self._kinds, self._ask_which_shop)
 
     def _first_rules_page(self) -> QWidget:
         from desktop_app.rules_places import first_rules_page
@@ -215,26 +216,14 @@ class Places(QObject):
             page.open_job(self._job_open)
         return page
 
-    def _records_page(self) -> QWidget:
-        from desktop_app.records_place import records_page
+    def _records_page(self) -> Steps:
+        from desktop_app.records_place import read_with, records_page
 
-        page = records_page(self.desk, self._read_rows_with)
+        reads = lambda: read_with(self._kinds.values(), self._vocabulary)  # noqa: E731
+        page = yield from records_page(self.desk, reads)
         page.job_wanted.connect(self.open_job)
         page.shop_wanted.connect(self._window.shop_wanted)
         return page
-
-    def _read_rows_with(self) -> ReadWith:
-        from desktop_app.records_exchanged.row_words import kind_ids
-        from desktop_app.records_exchanged.stored_import import ReadWith
-
-        kinds = kind_ids(self._kinds.values())
-        words = self._vocabulary  # the same for all rows, and no row waits for the shop's phrases
-        return ReadWith(
-            lambda said: tuple(group.id for group in words.groups_in(said)),
-            words.conditions_in,
-            kinds,
-            words.own,
-        )
 
     @Slot(int)
     def open_job(self, job_id: int) -> None:
@@ -298,9 +287,13 @@ class Places(QObject):
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
+        if "setting" in done.touched:
+            self._window.let_unwanted_go()
         if "own_kind" in done.touched:
             self.__dict__.pop("_shelf", None)  # read again when it is asked for
             self._kinds_changed = not self._window.renew(place.JOB)
+        if self._maker is not None and done.touched & {"setting", "own_kind"}:
+            self._maker.begin_anew()
         if done.touched & {"visit", "return_link", "customer_asked"}:
             self._count_waiting()
 
@@ -343,7 +336,9 @@ class Places(QObject):
         if self._ahead:
             from desktop_app.shop_window.made_ahead import MadeAhead
 
-            MadeAhead(self._window, self.desk, (place.HEARD, place.JOB, *place.ON_RAIL))
+            self._maker = MadeAhead(
+                self._window, self.desk, (place.HEARD, place.JOB, *place.ON_RAIL)
+            )
 
     @Slot()
     def _count_waiting(self) -> None:
@@ -379,6 +374,10 @@ class Places(QObject):
         assert isinstance(people, PeopleBox)
         people.look_for_names()
         QTimer.singleShot(0, page, lambda: page.bring_up(people))  # once it is laid out
+
+    @Slot()
+    def _ask_which_shop(self) -> None:
+        self._window.shop_wanted.emit(None)
 
     @Slot()
     def _to_backups(self) -> None:

@@ -38,13 +38,20 @@ class Program(QObject):
 
     `clock` is handed on to the record; tests hand in their own. The day's backup is made so many
     milliseconds after the shop was opened, where any are said; before it is looked whether the
-    shop is whole. Then a person works here, too: the places are made before they are wanted.
+    shop is whole. With `ahead` the places are made before they are wanted; with `ask` it is asked
+    which shop, whichever was open last.
     """
 
     opened = Signal(object)  # Path: the folder of the shop that is open in the window now
 
     def __init__(
-        self, folder: Path | None, clock: Clock | None = None, backup_after_ms: int | None = None
+        self,
+        folder: Path | None,
+        clock: Clock | None = None,
+        backup_after_ms: int | None = None,
+        *,
+        ahead: bool = False,
+        ask: bool = False,
     ) -> None:
         super().__init__()
         self.window = MainWindow(window_memory())
@@ -52,6 +59,7 @@ class Program(QObject):
         self._folder = folder
         self._clock = clock
         self._backup_after_ms = backup_after_ms
+        self._ahead, self._ask = ahead, ask
         self._making: Errands | None = None
         self._others: OthersHeard | None = None
         self._door: ServerDoor | None = None
@@ -93,9 +101,9 @@ class Program(QObject):
     @Slot()
     def open_shop(self) -> None:
         """Open the shop that was named, or the last one; else show how to begin."""
-        from desktop_app.commands.shop_place import last_shop
+        from desktop_app.commands.shop_place import last_own_shop
 
-        folder = self._folder or (Path(last) if (last := last_shop()) else None)
+        folder = self._folder or (None if self._ask else last_own_shop())
         if folder is None:
             self._welcome()
             return
@@ -136,8 +144,7 @@ class Program(QObject):
         self.opened.emit(record.folder)
         if self.window.has_place(WELCOME):
             self.window.strip.shop_opened()
-        for_a_person = self._backup_after_ms is not None
-        self.desk = furnish(self.window, record, ahead=for_a_person)
+        self.desk = furnish(self.window, record, ahead=self._ahead)
         self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
         self._dress()
@@ -292,7 +299,7 @@ class Program(QObject):
         page.server_wanted.connect(self._show_server)
         page.demo_wanted.connect(self._make_demo)
         page.backup_wanted.connect(self._from_backup)
-        self.window.add_place(WELCOME, lambda: page)
+        self.window.add_place(WELCOME, lambda: page, by_key=False)
         self.window.go_to(WELCOME)
         _watch_garbage(self)
 
@@ -302,7 +309,7 @@ class Program(QObject):
         if self.desk is not None:
             return
         if not self.window.has_place(BACKUP):
-            self.window.add_place(BACKUP, self._backup_page)
+            self.window.add_place(BACKUP, self._backup_page, by_key=False)
         self.window.go_to(BACKUP)
 
     def _backup_page(self) -> QWidget:
@@ -317,12 +324,14 @@ class Program(QObject):
         return page
 
     @Slot(object)
-    def _go_on_with(self, folder: Path) -> None:
-        """Open another shop in a window of its own, and close this one.
+    def _go_on_with(self, folder: Path | None) -> None:
+        """Open another shop in a window of its own, or ask there which; and close this one.
 
         Where something is typed here that is not kept, this window stays and says so.
         """
-        other = self._other = Program(folder, self._clock, self._backup_after_ms)
+        other = self._other = Program(
+            folder, self._clock, self._backup_after_ms, ahead=self._ahead, ask=folder is None
+        )
         other.setParent(self)
         other.opened.connect(self.opened)
         self.last_resort.happened.connect(other.window.strip.tell)
@@ -330,19 +339,26 @@ class Program(QObject):
         other.start()
         if self.window.close():
             self._close_record()
+            self.window.let_all_go()
 
     @Slot(object)
     def _dress_again(self, done: object) -> None:
         if "setting" in getattr(done, "touched", ()):
-            self._dress()
+            self._name_window()
+            QTimer.singleShot(0, self, self._dress)  # what goes with that deed is gone by then
 
+    @Slot()
     def _dress(self) -> None:
         if self.desk is not None:
             rules = self.desk.rules
             app = QApplication.instance()
             assert isinstance(app, QApplication)
             dress(app, rules.look, rules.text_size)
-            self.window.setWindowTitle(f"{rules.shop_name} - Benchwitness")
+            self._name_window()
+
+    def _name_window(self) -> None:
+        if self.desk is not None:
+            self.window.setWindowTitle(f"{self.desk.rules.shop_name} - Benchwitness")
 
     def close(self) -> None:
         """Close the window, the record and the log."""

@@ -32,14 +32,14 @@ def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
 
     `trouble` is what went wrong on the way here, to be told in the window.
     """
-    from desktop_app.commands.shop_place import last_shop
+    from desktop_app.commands.shop_place import last_own_shop
     from desktop_app.shop_window.one_window import OneWindow, brought_forward
 
     app = _application()
-    wanted = folder or (Path(last) if (last := last_shop()) else None)
+    wanted = folder or last_own_shop()
     if wanted is not None and brought_forward(wanted):
         return 0
-    program, one = Program(folder, backup_after_ms=BACKUP_AFTER_MS), OneWindow()
+    program, one = Program(folder, backup_after_ms=BACKUP_AFTER_MS, ahead=True), OneWindow()
     program.opened.connect(one.hold)
     one.wanted.connect(program.come_forward)
     program.last_resort.install()

@@ -27,11 +27,12 @@ if TYPE_CHECKING:
 
 
 def rules_page(
-    desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]
+    desk: Desk, kinds: Callable[[], Mapping[str, PartKind]], ask_which: Callable[[], object]
 ) -> Generator[QWidget, None, JumpedPage]:
     """Make House Rules: every rule, the promise, the people, where the shop is.
 
-    The rules, and the first of the boxes, are handed over before the whole.
+    The rules, and the first of the boxes, are handed over before the whole. `ask_which` asks
+    which other shop is to be opened.
     """
     page = HouseRulesPage(desk, read_money)
     yield page
@@ -39,6 +40,7 @@ def rules_page(
     yield by_kind
     shop, around, money, backups, look = page.sections.values()
     people, windows, where = PeopleBox(desk), ShopWindowBox(desk), WhereBox(desk)
+    where.other_wanted.connect(ask_which)
     for box in (people, windows, by_kind):
         page.column.insertWidget(page.column.indexOf(around), box)
     off_where_shut(desk, *page.body.findChildren(Section))
@@ -54,7 +56,9 @@ def rules_page(
         (tr("Look and language"), look),
         (tr("Where it is"), where),
     )
-    return JumpedPage(RULES, page, jumps)
+    jumped = JumpedPage(RULES, page, jumps)
+    yield jumped
+    return jumped
 
 
 def first_rules_page(desk: Desk) -> FirstRulesPage:

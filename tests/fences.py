@@ -38,7 +38,7 @@ RECORD = ("desktop_app/shop_record/*",)
 FIGURES = (*(f"desktop_app/{folder}/*" for folder in JOB_FOLDERS[1:]), "demo_shop/*")
 # Where each thing from outside may be imported; what is not named here may be imported nowhere.
 HOMES: dict[str, tuple[str, ...]] = {
-    "PySide6": (*WINDOW, "demo_shop/pictures.py"),
+    "PySide6": (*WINDOW, "demo_shop/pictures*.py"),
     "shiboken6": WINDOW,
     "sqlite3": RECORD,
     "sqlalchemy": (*RECORD, "desktop_app/*/stored*.py"),

@@ -8,6 +8,7 @@ difference. Columns of the weekly book are held to its own last sheet, by
 from __future__ import annotations
 
 import argparse
+import configparser
 import inspect
 import os
 import re
@@ -18,6 +19,7 @@ from typing import Any
 
 import pytest
 
+from demo_shop.pictures_marked import MARKED, Part
 from desktop_app.commands.command_words import add_commands
 from desktop_app.shop_record.house_rules import RuleSaid, all_rules
 from tests.undo_machine.test_all_deeds_are_done import deeds_done
@@ -114,7 +116,59 @@ def test_every_command_stands_in_the_readme() -> None:
     assert commands().keys() - named == set()
 
 
+def developers() -> str:
+    """What DEVELOPERS.md says."""
+    return (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+
+
 def test_every_room_stands_in_the_tree_of_the_developers() -> None:
-    words = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
     rooms = [path.name for path in (ROOT / "desktop_app").iterdir() if path.is_dir()]
-    assert [room for room in rooms if room[0].isalpha() and room not in words] == []
+    assert [room for room in rooms if room[0].isalpha() and room not in developers()] == []
+
+
+def layers(contract: str) -> list[list[str]]:
+    """The lines of a contract about layers, each with the modules that stand in it."""
+    contracts = configparser.ConfigParser()
+    contracts.read(ROOT / ".importlinter", encoding="utf-8")
+    lines = contracts[f"importlinter:contract:{contract}"]["layers"].strip().splitlines()
+    return [re.findall(r"\w+", line) for line in lines]
+
+
+def drawn() -> list[list[str]]:
+    """The words of the drawing of the layers, line by line."""
+    [drawing] = [one for one in developers().split("```") if " all speak " in one]
+    return [re.findall(r"\w+", line) for line in drawing.splitlines()]
+
+
+@pytest.mark.parametrize("contract", ["between-folders", "inside-folders"])
+def test_the_layers_are_drawn_as_the_contract_has_them(contract: str) -> None:
+    wanted = layers(contract)
+    named = {name for line in wanted for name in line}
+    found = [[word for word in line if word in named] for line in drawn()]
+    assert [line for line in found if line] == wanted
+
+
+def test_nothing_is_drawn_that_no_contract_has() -> None:
+    modules = {name for line in layers("between-folders") for name in line}
+    names = {word for line in drawn() for word in line if "_" in word}
+    assert names - modules == set()
+
+
+@pytest.mark.parametrize("picture", MARKED)
+def test_each_number_on_a_picture_stands_beside_its_file(picture: str) -> None:
+    below = developers().partition(f"{picture}-light.png")[2].partition("\n|---|---|---|\n")[2]
+    rows = re.findall(r"\| (\d+) \|.*\| `(\S+)` \|\n", below.partition("\n\n")[0] + "\n")
+    assert rows == [(str(n), part.file) for n, part in enumerate(MARKED[picture], start=1)]
+
+
+@pytest.mark.parametrize("part", [part for parts in MARKED.values() for part in parts])
+def test_the_file_names_the_part_that_is_numbered(part: Part) -> None:
+    made = (ROOT / "desktop_app" / part.file).read_text(encoding="utf-8")
+    assert re.search(rf"\b{part.widget}\(", made)
+
+
+def test_every_file_that_is_named_is_there() -> None:
+    folders = ("desktop_app", "demo_shop", "resources", "tests")
+    there = [file.as_posix() for one in folders for file in (ROOT / one).rglob("*.*")]
+    named = set(re.findall(r"`([\w/]+\.(?:py|toml|html))`", developers())) - {"run.py"}
+    assert [one for one in named if not any(file.endswith(f"/{one}") for file in there)] == []

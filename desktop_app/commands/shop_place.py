@@ -147,6 +147,16 @@ def last_shop() -> str | None:
     return str(said) if said else None
 
 
+def last_own_shop() -> Path | None:
+    """Return the folder of the shop that was open last and is no demo: it opens by itself."""
+    from desktop_app.commands.demo import MARKER
+
+    said = last_shop()
+    if said is None or not (Path(said) / MARKER).exists():
+        return Path(said) if said else None
+    return next((one for one in shops_opened() if not (one / MARKER).exists()), None)
+
+
 def shops_opened() -> list[Path]:
     """Return the folders of the shops that the window opened, the last first, as far as there."""
     said = _remembered().get("shops")

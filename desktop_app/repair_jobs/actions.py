@@ -30,7 +30,7 @@ from desktop_app.repair_jobs.stored import (
     TroubleCode,
     Visit,
 )
-from desktop_app.repair_jobs.stored_new_job import add_new_job
+from desktop_app.repair_jobs.stored_new_job import add_new_job, technician_is
 from desktop_app.repair_jobs.stored_reading import conditions_of
 from desktop_app.repair_jobs.trouble_code import read_code
 from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
@@ -55,7 +55,6 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
     """Take a vehicle in: the visit, and its first job with the concern; `made` is the job's id."""
     said.check()
     made: list[int] = []
-
     for condition in said.conditions:
         check_word(tr("when it happens"), condition, CONDITION_IDS)
 
@@ -173,10 +172,12 @@ def write_finding(record: ShopRecord, job_id: int, words: str) -> Done:
     """Write down something that was seen."""
     if not words.strip():
         raise ShopTrouble(tr("There is nothing to write down yet."), do=tr("Type what was seen."))
-    return record.do(
-        tr("Write down a finding"),
-        lambda deed: _add_check(deed, job_id, "inspection", words.strip(), ""),
-    )
+
+    def work(deed: Deed) -> None:
+        technician_is(deed, job_id, record.who)
+        deed.add(JobCheck, job_id=job_id, kind="inspection", words=words.strip(), outcome="")
+
+    return record.do(tr("Write down a finding"), work)
 
 
 def strike_check(record: ShopRecord, row: int) -> Done:
@@ -186,7 +187,6 @@ def strike_check(record: ShopRecord, row: int) -> Done:
 
 def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: str) -> Done:
     """Tick a check of a list: `done`, `not needed`, or nothing for not done yet."""
-
     check_word(tr("a list of checks"), kind, ("refit", "proof"))
 
     def work(deed: Deed) -> None:
@@ -214,6 +214,8 @@ def name_cause(record: ShopRecord, job_id: int, words: str, shown: Said = None) 
     def work(deed: Deed) -> None:
         caught = look.cause_found(deed, job_id) != 0
         found = (1 if words.strip() else None) if caught else 0
+        if words.strip():
+            technician_is(deed, job_id, record.who)
         change_as_shown(deed, Job, job_id, shown, cause=words)
         deed.change(Job, job_id, cause_found=found)
 
@@ -232,7 +234,12 @@ def take_not_caught_back(record: ShopRecord, job_id: int) -> Done:
 
 def say_not_caught(record: ShopRecord, job_id: int) -> Done:
     """Say that the fault was not caught; what was tried stays in the cause's words."""
-    return _change(record, tr("Say “not caught”"), job_id, cause_found=0)
+
+    def work(deed: Deed) -> None:
+        technician_is(deed, job_id, record.who)
+        deed.change(Job, job_id, cause_found=0)
+
+    return record.do(tr("Say “not caught”"), work)
 
 
 def write_correction(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
@@ -286,7 +293,6 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
     Refused where the level is not offered: "same conditions" with no condition told of, or with
     one that was not met; and once the car has left.
     """
-
     check_bounds(tr("That level of proof"), level, ProofLevel.SAME_CONDITIONS)
 
     def work(deed: Deed) -> None:
@@ -391,7 +397,3 @@ def _change(
     record: ShopRecord, words: str, job_id: int, shown: Shown[Any] | None = None, **values: Any
 ) -> Done:
     return record.do(words, lambda deed: change_as_shown(deed, Job, job_id, shown, **values))
-
-
-def _add_check(deed: Deed, job_id: int, kind: str, words: str, outcome: str) -> None:
-    deed.add(JobCheck, job_id=job_id, kind=kind, words=words, outcome=outcome)

@@ -10,6 +10,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 
 LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
+REFUSED = "refused"  # what an answer is about whose field holds what was not accepted
 WRITE_UP_ANEW = tr("When the car is back, write it up as a new visit.")
 
 
@@ -17,7 +18,8 @@ WRITE_UP_ANEW = tr("When the car is back, write it up as a new visit.")
 class OpenAnswer:
     """One of the answers that are missing: its words, and the way to where it is given.
 
-    `about` names its field for the page; `pair` is the pair (its id) that it is about, or None.
+    `about` names its field for the page; `pair` is the pair (its id) that it is about, or None. Of
+    a field that holds what was not accepted it is the place among those.
     """
 
     about: str
@@ -57,6 +59,56 @@ def open_answers(
         words = tr("what was declined or left undone (“nothing” is an answer)")
         open_ones.append(OpenAnswer("declined", words, tr("Declined or left undone")))
     return tuple(open_ones)
+
+
+def left_open(job: JobView, *, anybody: bool) -> tuple[OpenAnswer, ...]:
+    """Return what is asked for before a car leaves, and what nobody has to say.
+
+    Figures by person and by system lack the job then. No technician is asked for where the shop
+    names nobody (`anybody`), and no system of what is no repair: no rate counts it.
+    """
+    open_ones = []
+    if anybody and job.technician_id is None:
+        open_ones.append(OpenAnswer("technician", tr("who the technician is"), tr("Technician")))
+    if job.work is None and not job.system:
+        open_ones.append(OpenAnswer("system", tr("which system it is"), tr("System")))
+    return tuple(open_ones)
+
+
+def not_accepted_here(fields: Sequence[tuple[str, str]]) -> tuple[OpenAnswer, ...]:
+    """Return the ways to fields (name, section) that hold what was not accepted."""
+    return tuple(
+        OpenAnswer(
+            REFUSED,
+            tr("“{field}” under “{section}” is not accepted", field=field, section=section),
+            field,
+            place,
+        )
+        for place, (field, section) in enumerate(fields)
+    )
+
+
+def still_to_say(
+    refused: Sequence[OpenAnswer], missing: Sequence[OpenAnswer], left: Sequence[OpenAnswer]
+) -> str:
+    """Say what is open before the hand-over: refused, still missing, and `left_open`."""
+    said = []
+    if refused:
+        fields = "; ".join(one.words for one in refused)
+        said.append(tr("To mend or empty: {fields}.", fields=fields))
+    if missing:
+        words = "; ".join(one.words for one in missing)
+        said.append(tr("Still to say: {missing}.", missing=words))
+    if left:
+        words = "; ".join(one.words for one in left)
+        said.append(
+            tr(
+                "Still to say, or to leave out: {left}. Figures by person and by system lack this "
+                "job then.",
+                left=words,
+            )
+        )
+    return " ".join(said) or tr("Everything is said.")
 
 
 def listed(missing: Sequence[str]) -> str:

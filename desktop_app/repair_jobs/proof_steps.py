@@ -20,7 +20,7 @@ class Step:
 STEPS = (
     Step(
         "saved",
-        tr("Saved"),
+        tr("Codes saved"),
         tr("Codes, freeze frame, the car's own tests, misfire counters and trims are saved."),
     ),
     Step("photographed", tr("Photographed"), tr("The parts are photographed as they were found.")),

@@ -166,6 +166,15 @@ def cause_words(deed: Deed, job_id: int) -> str:
     return deed.connection.execute(select(Job.cause).where(Job.id == job_id)).scalar() or ""
 
 
+def is_not_begun(deed: Deed, job_id: int) -> bool:
+    """Tell whether a job has no technician yet, and no finding and no cause either."""
+    job = select(Job.technician_id, Job.cause_found).where(Job.id == job_id)
+    finding = select(JobCheck.id).where(JobCheck.job_id == job_id, JobCheck.kind == "inspection")
+    row = deed.connection.execute(job).first()
+    nobody = row is not None and row[0] is None and row[1] is None
+    return nobody and deed.connection.execute(finding.limit(1)).first() is None
+
+
 class HoursFound(NamedTuple):
     """The hours of a job, and those of them that went into searching; None: nobody wrote it."""
 

@@ -1,4 +1,4 @@
-"""A new job of a visit: the promise that the shop gives on its day, and who wrote it up."""
+"""A new job of a visit: its promise, who wrote it up, and whose job it is once it is begun."""
 
 from __future__ import annotations
 
@@ -33,3 +33,14 @@ def add_new_job(
     if person is not None:
         deed.add(JobPerson, job_id=job, did="wrote up", person_id=person)
     return job
+
+
+def technician_is(deed: Deed, job_id: int, here: str) -> None:
+    """Take who is at the desk for the technician, with the first finding or cause of a job.
+
+    Nobody is named in the place of another, nor where something was found before: whoever took the
+    name out again meant that.
+    """
+    person = look.person_id(deed, here) if here else None
+    if person is not None and look.is_not_begun(deed, job_id):
+        deed.change(Job, job_id, technician_id=person)

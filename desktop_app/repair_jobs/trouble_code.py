@@ -119,6 +119,17 @@ def codes_in(text: str) -> tuple[str, ...]:
     return tuple(found)
 
 
+def code_meant(text: str) -> str:
+    """Return the code that somebody means who left its letter out, "303" as P0303; "" for none.
+
+    Most codes are of the engine; it is only named, and a person types it.
+    """
+    digits = text.strip()
+    bare = digits.isascii() and digits.isdigit() and len(digits) in (3, 4)
+    code = f"P{digits.zfill(4)}"
+    return code if bare and _WHOLE.fullmatch(code) else ""
+
+
 def code_of_word(word: int) -> str:
     """Return the code that a vehicle sends as these two bytes (0 to 65535); 0 is padding, P0000."""
     if not 0 <= word <= 0xFFFF:

@@ -170,8 +170,8 @@ def vehicle_words(row: Row[Any], row_id: int) -> str:
 
 
 def words_of(row_id: int, vin: str | None, plate: str | None, tag: str | None, what: str) -> str:
-    """Return a vehicle as a person says it: what it is, then the name by which it is known."""
+    """Return a vehicle as a person looks for it: the name by which it is known, then what it is."""
     name = plate or tag or (vin or "")[-6:]
     if what and name:
-        return f"{what}, {name}"
+        return f"{name} · {what}"
     return what or name or tr("vehicle {number}", number=row_id)

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QChildEvent, QEvent, Qt
+from PySide6.QtCore import QChildEvent, QEvent, QSize, Qt
 from PySide6.QtWidgets import QComboBox, QFrame, QStyledItemDelegate, QWidget
+
+SPARE = 4  # pixels that words take beyond what the style reckons with
 
 
 class ChoiceList(QComboBox):
@@ -14,6 +16,16 @@ class ChoiceList(QComboBox):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def sizeHint(self) -> QSize:
+        return self._roomy(super().sizeHint())
+
+    def minimumSizeHint(self) -> QSize:
+        return self._roomy(super().minimumSizeHint())
+
+    def _roomy(self, hint: QSize) -> QSize:
+        """Return a width in which the words are read whole."""
+        return hint + QSize(SPARE, 0)
 
     def childEvent(self, event: QChildEvent) -> None:
         super().childEvent(event)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Collection, Mapping
 from pathlib import Path
+from weakref import WeakSet
 
 from PySide6.QtCore import QIODevice, QSaveFile
 
@@ -15,14 +16,25 @@ class Drafts:
     def __init__(self, folder: Path) -> None:
         self._path = folder / "drafts.json"
         self._unwritten: dict[str, dict[str, str]] = {}  # where the folder takes no file just now
+        self._seen: dict[str, dict[str, str]] = {}  # of each form, as it was read or kept last
+        _ALL.add(self)
 
     def read(self, form: str) -> dict[str, str]:
         """Return the fields of a form's draft; empty where there is none or it can't be read."""
         found = self._unwritten.get(form, self._all().get(form, {}))
-        return {str(k): str(v) for k, v in found.items()} if isinstance(found, dict) else {}
+        fields = {str(k): str(v) for k, v in found.items()} if isinstance(found, dict) else {}
+        self._seen[form] = _said(fields)
+        return fields
 
     def keep(self, form: str, fields: dict[str, str]) -> None:
-        """Keep the fields of a form; all empty removes its draft."""
+        """Keep the fields of a form; all empty removes its draft.
+
+        Where nothing was typed since they were read or kept, nothing is written: another window
+        on the same folder may have kept more of the form meanwhile.
+        """
+        if self._seen.get(form) == _said(fields) and form not in self._unwritten:
+            return
+        self._seen[form] = _said(fields)
         drafts = self._all() | self._unwritten
         if any(fields.values()):
             drafts[form] = fields
@@ -32,6 +44,10 @@ class Drafts:
             self._unwritten.clear()
         else:
             self._unwritten[form] = fields
+
+    def is_unwritten(self, folder: Path) -> bool:
+        """Tell whether something typed in a shop's forms stands in no file."""
+        return self._path.parent == folder and any(map(_said, self._unwritten.values()))
 
     def forms(self) -> list[str]:
         """Return the names of all forms that have a draft in the file."""
@@ -54,3 +70,15 @@ class Drafts:
         except (OSError, ValueError):
             return {}
         return found if isinstance(found, dict) else {}
+
+
+_ALL: WeakSet[Drafts] = WeakSet()
+
+
+def are_unwritten(folder: Path) -> bool:
+    """Tell whether something typed in the forms of a shop's window can't be kept in its folder."""
+    return any(drafts.is_unwritten(folder) for drafts in _ALL)
+
+
+def _said(fields: Mapping[str, str]) -> dict[str, str]:
+    return {name: words for name, words in fields.items() if words}

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QTimer, Signal, Slot
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -78,6 +78,15 @@ class LineField(QLineEdit):
         with saving(self, self.text()):
             if self._save(self.text()) is not None:
                 self._kept = self.text()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        super().keyPressEvent(event)
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.hasFocus():
+            page = self.parentWidget()  # nothing led on from here: a page may say where to
+            while page is not None and not hasattr(page, "line_entered"):
+                page = page.parentWidget()
+            if page is not None:
+                page.line_entered(self)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self.save_now()

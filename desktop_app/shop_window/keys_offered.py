@@ -14,14 +14,9 @@ KEYS, PRESSED = tr("Keys"), "F1"
 
 def offer_keys(window: MainWindow) -> None:
     """Add the list of keys to a window."""
-    window.add_place(KEYS, _page, on_rail=False, beside=True)
-    window.add_to_top(_KeysOffered(window), last=True)
-
-
-def _page() -> QWidget:
-    from desktop_app.shop_window.keys_page import KeysPage
-
-    return KeysPage()
+    button = _KeysOffered(window)
+    window.add_place(KEYS, button.page, on_rail=False, beside=True)
+    window.add_to_top(button, last=True)
 
 
 class _KeysOffered(QPushButton):
@@ -34,6 +29,14 @@ class _KeysOffered(QPushButton):
         self.setToolTip(tr("All keys, and what this program is ({pressed})", pressed=PRESSED))
         self.clicked.connect(self._press)
         on_key(window, PRESSED, tr("this list, and back"), self.click)
+
+    def page(self) -> QWidget:
+        """Make the page, which Esc leaves as well."""
+        from desktop_app.shop_window.keys_page import KeysPage
+
+        page = KeysPage()
+        on_key(page, "Esc", tr("back to where this list was opened"), self.click)
+        return page
 
     @Slot()
     def _press(self) -> None:

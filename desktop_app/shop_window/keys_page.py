@@ -36,7 +36,7 @@ Keys = dict[str, str]  # as they are typed, and what they do
 
 def keys_by_place(window: MainWindow, place: str) -> tuple[Keys, Keys]:
     """Return the keys that work on the page of a place, and those that work everywhere."""
-    page, pages = window.page(place), set(window.pages().values())
+    page, elsewhere = window.page(place), {*window.pages().values(), window.parts_to_come()}
     here: Keys = {}
     everywhere: Keys = {}
     for short in window.findChildren(QShortcut):
@@ -46,7 +46,7 @@ def keys_by_place(window: MainWindow, place: str) -> tuple[Keys, Keys]:
         above = set(_above(owner))
         if page in above:
             here |= {_typed(keys): does(short) for keys in short.keys()}  # noqa: SIM118
-        elif not above & pages:
+        elif not above & elsewhere:
             everywhere |= {_typed(keys): does(short) for keys in short.keys()}  # noqa: SIM118
     for widget in page.findChildren(QWidget):
         here |= dict(getattr(widget, "keys_said", ()))

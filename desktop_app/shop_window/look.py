@@ -100,7 +100,7 @@ def _sheet(text_size: int) -> str:
     touch = TOUCH + beyond * 5 // 4
     arrow = 5 + beyond // 3
     aside = 14 if text_size <= LARGE else 10
-    close = aside - 5
+    close, edge = aside - 5, "solid palette(highlight)"
     inside = "11px 16px 14px 16px" if text_size <= LARGE else "6px"
     tight = aside if text_size <= LARGE else close
     return f"""
@@ -136,7 +136,7 @@ QComboBox::drop-down {{ border: none; width: {3 * arrow + 6}px; }}
 QComboBox::down-arrow {{ width: 0px; height: 0px; border-top: {arrow + 1}px solid palette(text);
   border-left: {arrow}px solid palette(base); border-right: {arrow}px solid palette(base); }}
 QComboBox::down-arrow:disabled {{ border-top-color: palette(mid); }}
-QToolTip {{ padding: 4px; }}
+QToolTip {{ padding: 4px; }} QPushButton#next:focus {{ border: 2px solid palette(text); }}
 QFrame#card {{ background: palette(base); border: 1px solid palette(mid); padding: {inside};
   border-radius: 6px; }}
 QLabel#title {{ font-size: {max(20, text_size + 5)}pt; font-weight: bold; }}
@@ -145,14 +145,14 @@ QLabel#quiet {{ color: palette(placeholder-text); }}
 QLabel#beside {{ background: palette(tool-tip-base); border: 1px solid palette(highlight);
   padding: 4px 8px; }}
 QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
-QFrame#question {{ background: palette(alternate-base); border-left: 4px solid palette(highlight); }}
+QFrame#question {{ background: palette(alternate-base); border-left: 4px {edge}; }}
 QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
 QWidget#rail {{ background: palette(alternate-base); }}
 QWidget#rail QPushButton {{ text-align: left; border: none; background: transparent;
   border-radius: 0; padding: 4px {aside}px; min-height: {TOUCH + beyond // 2}px; }}
 QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(text);
   border-left: 5px solid palette(highlight); font-weight: bold; padding-left: {aside - 5}px; }}
-QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight); padding: 2px {aside - 2}px; }}
+QWidget#rail QPushButton:focus {{ border: 2px {edge}; padding: 2px {aside - 2}px; }}
 """
 
 
@@ -184,14 +184,14 @@ def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -
     if not app.styleSheet():
         # The first one keeps what has a style from taking the font.
         app.setStyleSheet(_sheet(text_size))
-    app.setFont(QFont(load_fonts(), text_size))
     dark = is_dark(app, look)
     strong = is_strong(app, look)
-    app.setPalette(_palette(PALETTES[dark, strong]))
     # Said anew with each size and palette: what has a style takes font and colours when the style
     # is set, not before.
     sheet = f"{_sheet(text_size)}\n/* {text_size}{' dark' * dark}{' strong' * strong} */"
     if app.styleSheet() != sheet:
+        app.setFont(QFont(load_fonts(), text_size))
+        app.setPalette(_palette(PALETTES[dark, strong]))
         app.setStyleSheet(sheet)
 
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSettings, QSize, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QFontMetrics, QKeySequence, QPaintEvent
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -28,6 +28,7 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.pages_made import Make, PagesMade
+from desktop_app.shop_window.rail_button import RailButton
 from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -38,16 +39,16 @@ if TYPE_CHECKING:
 class MainWindow(QMainWindow):
     """The frame around the places; it knows their names and nothing of what they do.
 
-    A place's page is made when it is first shown, so that the window is there at once.
+    No place's page is made before the window is there: some time after that, or when it is shown.
     """
 
     painted = Signal()  # once, when the frame was seen for the first time
-    shop_wanted = Signal(object)  # Path: another shop is to be opened in place of this one
+    shop_wanted = Signal(object)  # Path: a shop to open in place of this one; None: ask which
 
     def __init__(self, settings: QSettings | None = None) -> None:
         super().__init__()
         self.setWindowTitle("Benchwitness")
-        self.resize(1280, 820)
+        self.resize(QSize(1280, 820).boundedTo(self._room()))
         self._settings = settings
         self._desk: Desk | None = None
         self._buttons: dict[str, QPushButton] = {}
@@ -107,7 +108,7 @@ class MainWindow(QMainWindow):
         self._pages.add(name, make)
         if beside:
             self._beside.add(name)
-        button = _RailButton(name)
+        button = RailButton(name)
         button.setCheckable(True)
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
@@ -143,6 +144,22 @@ class MainWindow(QMainWindow):
         """Make a part of a page before anybody goes there; tell whether it is whole."""
         return self._pages.go_on_making(name)
 
+    def has_page(self, name: str) -> bool:
+        """Tell whether the page of a place is made."""
+        return name in self._pages.whole
+
+    def parts_to_come(self) -> QWidget:
+        """Return what the parts lie in of pages that are not whole yet."""
+        return self._pages.parts
+
+    def let_unwanted_go(self) -> None:
+        """Let the pages go that nobody has gone to: they would show what was."""
+        self._pages.drop_unwanted()
+
+    def let_all_go(self) -> None:
+        """Let every page go of a window that is closed for good."""
+        self._pages.drop_all()
+
     def pages(self) -> dict[str, QWidget]:
         """Return the pages that were made so far, by what the rail calls them."""
         return {self._buttons[name].text(): page for name, page in self._pages.whole.items()}
@@ -158,8 +175,6 @@ class MainWindow(QMainWindow):
 
             if page is self._stack.currentWidget() or _save(page) or waiting_choices(page):
                 return False
-            self._stack.removeWidget(page)
-            page.deleteLater()
         self._pages.drop(name)
         return True
 
@@ -226,10 +241,10 @@ class MainWindow(QMainWindow):
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab go round the window as it is laid out: rail, what stands above, page, strip."""
-        from desktop_app.shop_window.tab_order import next_round
+        from desktop_app.shop_window.tab_order import after_gone, next_round
 
         whole = self.centralWidget()
-        there = None if whole is None else next_round(whole, onward)
+        there = None if whole is None else next_round(whole, onward) or after_gone(whole)
         if there is None:
             return super().focusNextPrevChild(onward)
         there.setFocus(
@@ -252,7 +267,10 @@ class MainWindow(QMainWindow):
         refused = [found for page in self._pages.whole.values() if (found := _save(page))]
         if self._desk is not None and self._desk.record.away is not None:
             refused = []  # what is typed is kept here, and offered at the next start
-        refused += self._kept_nowhere()
+        if self._desk is not None:
+            from desktop_app.shop_window.kept_nowhere import kept_nowhere
+
+            refused += kept_nowhere(self._desk, self._pages.whole)
         if news := [one for one in refused if not self._was_told(one)]:
             self._warned = refused
             self.strip.tell(news[0])
@@ -271,26 +289,6 @@ class MainWindow(QMainWindow):
             told.sentence() == refused.sentence() and getattr(told, "holds", lambda: True)()
             for told in self._warned
         )
-
-    def _kept_nowhere(self) -> list[ShopTrouble]:
-        """Say of each form that something is typed in it which this shop can't take any more."""
-        if self._desk is None or self._desk.why_shut is None:
-            return []
-        from desktop_app.shop_window.off_where_shut import typed_in
-
-        do = tr("Copy it out, or close the window once more.")
-        return [
-            ShopTrouble(
-                tr(
-                    "What is typed under “{name}” can't be kept: {what}",
-                    name=name,
-                    what=self._desk.why_shut.what,
-                ),
-                do=do,
-            )
-            for name, page in self._pages.whole.items()
-            if hasattr(page, "keep_draft") and typed_in(page)
-        ]
 
     def _lay_out(self) -> None:
         self._rail_column.addStrut(220)  # wider where the words are
@@ -319,6 +317,11 @@ class MainWindow(QMainWindow):
         row.addWidget(self._rail)
         row.addLayout(right, 1)
         self.setCentralWidget(whole)
+
+    def _room(self) -> QSize:
+        """Return what a screen leaves for a window with its frame; there may be none."""
+        screen = QApplication.primaryScreen()
+        return screen.availableSize() - QSize(16, 48) if screen is not None else QSize(1280, 820)
 
     def _tool(self, words: str, keys: QKeySequence.StandardKey) -> QToolButton:
         button = QToolButton()
@@ -374,17 +377,6 @@ class MainWindow(QMainWindow):
             self.strip.tell(tr("Undone: {words}.", words=words) if undo else again)
 
 
-class _RailButton(QPushButton):
-    """Keeps room for its words in bold, in which they stand where its place is shown."""
-
-    def sizeHint(self) -> QSize:
-        hint, bold = super().sizeHint(), self.font()
-        bold.setBold(True)
-        more = QFontMetrics(bold).horizontalAdvance(self.text())
-        more -= self.fontMetrics().horizontalAdvance(self.text())
-        return QSize(hint.width() + max(0, more), hint.height())
-
-
 def _save(page: QWidget) -> ShopTrouble | None:
     """Save what is only typed on a page; return what to say of a field that refused."""
     # Loaded when the first page is left, long after the frame was painted.
@@ -393,4 +385,8 @@ def _save(page: QWidget) -> ShopTrouble | None:
 
     save_everything(page)
     do = tr("Mend or empty it, or close the window once more.")
-    return not_accepted(page, tr(" is not accepted and would be lost."), do)
+    number = getattr(page, "number", None)  # of the job that a page shows
+    if number is None:
+        return not_accepted(page, tr(" is not accepted and would be lost."), do)
+    lost = tr(" of {job} is not accepted and would be lost.", job=number())
+    return not_accepted(page, lost, do)

@@ -13,6 +13,7 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.being_saved import being_saved
 from desktop_app.shop_window.fields import TypedIn, WordsField, unsaved_fields
 from desktop_app.shop_window.kept_choice import waiting_choices
+from desktop_app.shop_window.page import Section
 
 
 class Notice(ShopTrouble):
@@ -28,13 +29,16 @@ class Notice(ShopTrouble):
 def not_accepted(page: QWidget, lost: str, do: str) -> Notice | None:
     """Return the notice about the first field of a page that holds what was not accepted.
 
-    `lost` goes on after the field's name; the notice holds as long as that stands there.
+    `lost` goes on after the field's name and its section; the notice holds as long as that stands
+    there.
     """
     field = next(iter(unsaved_fields(page)), None)
     if field is None:
         return None
     waits = partial(_stands, field, _text(field))
-    return Notice(f"“{field.accessibleName()}”{lost}", do=do, holds=waits)
+    section = section_of(field)
+    under = tr(" under “{section}”", section=section) if section else ""
+    return Notice(f"“{field.accessibleName()}”{under}{lost}", do=do, holds=waits)
 
 
 def not_sent(page: QWidget, lost: str) -> Notice | None:
@@ -48,6 +52,16 @@ def not_sent(page: QWidget, lost: str) -> Notice | None:
     what = f"“{choice.accessibleName()}”, “{choice.typed()}”,{lost}"
     do = tr("Wait until it is sent, or choose again what stood there before.")
     return Notice(what, do=do, holds=lambda: bool(isValid(choice)) and choice.waits())
+
+
+def section_of(field: QWidget) -> str:
+    """Return the heading of the box of a page in which a field stands; "" where it is in none."""
+    name, above = "", field.parentWidget()
+    while above is not None:
+        if isinstance(above, Section):
+            name = above.accessibleName() or name  # the outermost: a card may lie in it
+        above = above.parentWidget()
+    return name
 
 
 def how_long(news: ShopTrouble) -> Callable[[], bool]:

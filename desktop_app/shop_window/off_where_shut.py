@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QWidget
 
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, WordsField, unsaved_fields
-from desktop_app.shop_window.texts import tooltip
+from desktop_app.shop_window.off_because import off_because
 
 
 def off_where_shut(desk: Desk, *widgets: QWidget) -> None:
@@ -29,10 +29,15 @@ class _OffWhereShut(QObject):
 
     @Slot()
     def _look(self) -> None:
-        why = self._desk.why_shut
-        if why is not None and not typed_in(self._widget):
-            self._widget.setEnabled(False)
-            self._widget.setToolTip(tooltip(f"{why.what} {why.kept}".strip()))
+        why = why_shut(self._desk)
+        if why and not typed_in(self._widget):
+            off_because(self._widget, why)
+
+
+def why_shut(desk: Desk) -> str:
+    """Return why nothing can be written into the shop; "" where it can."""
+    why = desk.why_shut
+    return "" if why is None else f"{why.what} {why.kept}".strip()
 
 
 def typed_in(box: QWidget) -> bool:

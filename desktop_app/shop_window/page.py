@@ -18,7 +18,13 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from desktop_app.shop_window.held_still import HeldStill
-from desktop_app.shop_window.tab_order import first_stop, laid_after, next_stop, takes_tab
+from desktop_app.shop_window.tab_order import (
+    after_gone,
+    first_stop,
+    laid_after,
+    next_stop,
+    takes_tab,
+)
 from desktop_app.shop_window.texts import plain_label
 
 ROUNDS = 4  # of laying out, until what wraps has its height and its height has its place
@@ -129,7 +135,7 @@ class ReadingPage(QScrollArea):
         """Let Tab follow the page as it is laid out; at its ends it leaves the page."""
         if self._shown_anew:
             return True  # what has the cursor goes; where it is put is seen to after that
-        there = next_stop(self._inside, onward)
+        there = next_stop(self._inside, onward) or after_gone(self._inside)
         if there is None:
             return super().focusNextPrevChild(onward)
         reason = Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason

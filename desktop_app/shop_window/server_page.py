@@ -13,6 +13,7 @@ from desktop_app.shop_record.server.server_address import ServerAddress, is_addr
 from desktop_app.shop_record.server.server_trouble import PasswordWanted, PhotosUnknown, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -94,8 +95,10 @@ class ServerPage(ReadingPage):
 
     def wait(self, yes: bool) -> None:
         """Let nothing be pressed while it is tried; what was said before goes."""
-        self._open.setEnabled(not yes)
-        self._make.setEnabled(not yes)
+        for button in (self._open, self._make):
+            off_because(
+                button, tr("The server is being asked: wait for what it says.") if yes else ""
+            )
         if yes:
             self._mended()
 

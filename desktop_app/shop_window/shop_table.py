@@ -1,7 +1,7 @@
 """A table as a shop uses it: sorted by a press on a header, its columns chosen, its rows copied.
 
-How somebody left it is remembered by the table's name. Rows are spoken of as the model has them,
-however they are sorted.
+How somebody left it is remembered by the table's name, with the words that its rows had to have.
+Rows are spoken of as the model has them, however they are sorted.
 """
 
 from __future__ import annotations
@@ -11,10 +11,11 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractItemModel, QPoint, Qt, Slot
 from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QTableView, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_window.columns_menu import columns_menu
+from desktop_app.shop_window.only_line import OnlyLine
 from desktop_app.shop_window.sorted_rows import Index, SortedRows
 from desktop_app.shop_window.table_memory import Left, keep_left, read_left
 
@@ -27,6 +28,8 @@ class ShopTable(QTableView):
         self.keys_said = (("Ctrl+C", tr("copies the chosen rows of a table, with its headers")),)
         self._sorted = SortedRows(self)
         self._kept: Left | None = None
+        self._only: OnlyLine | None = None
+        self._to_mark = -1  # the row that was marked last, also where it is left out since
         self._no_room: frozenset[int] = frozenset()
         self.setAccessibleName(name)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -55,22 +58,23 @@ class ShopTable(QTableView):
         return self.row_of(self.currentIndex())
 
     def mark_row(self, row: int) -> None:
-        """Mark a row of the model, where it is among those shown."""
+        """Mark a row of the model, as soon as it is among those shown."""
+        self._to_mark = row
         there = self._sorted.mapFromSource(self._sorted.sourceModel().index(row, 0))
         if there.isValid():
             self.selectRow(there.row())
             self.setCurrentIndex(there)
 
-    def only_line(self) -> QLineEdit:
-        """Return a line that leaves only rows with the words that are typed into it."""
-        line = QLineEdit()
-        line.setPlaceholderText(tr("Show only rows with …"))
-        line.setAccessibleName(
-            tr("Show only rows with these words: {table}", table=self.accessibleName())
-        )
-        line.setClearButtonEnabled(True)
-        line.textChanged.connect(self._show_only)
-        return line
+    def only_line(self) -> OnlyLine:
+        """Return a line that leaves only rows with the words that stand in it.
+
+        The words of the last time stand in it. Without it nothing is left out: it says that it is.
+        """
+        self._only = OnlyLine(self.accessibleName())
+        self._only.wanted.connect(self._show_only)
+        self._sorted.modelReset.connect(self._tell_only)
+        self._only.show_words(self._now_kept().only)
+        return self._only
 
     def leave_out(self, columns: Collection[int]) -> None:
         """Leave columns out that there is no room for; which ones somebody chose stays kept."""
@@ -109,7 +113,17 @@ class ShopTable(QTableView):
     def _show_only(self, words: str) -> None:
         marked = self.marked_row()
         self._sorted.show_only(words)
-        self._mark_again(marked)
+        self._mark_again(marked if marked >= 0 else self._to_mark)
+        if words != self._now_kept().only:
+            self._keep()
+
+    def _now_kept(self) -> Left:
+        return self._kept if self._kept is not None else Left()
+
+    @Slot()
+    def _tell_only(self) -> None:
+        if self._only is not None:
+            self._only.tell(self._sorted.rowCount(), self._sorted.sourceModel().rowCount())
 
     @Slot(int)
     def _sort_by(self, column: int) -> None:
@@ -168,6 +182,7 @@ class ShopTable(QTableView):
             hidden=self._hidden(),
             by=names[by] if 0 <= by < len(names) else "",
             falling=self._sorted.falling,
+            only=self._only.words() if self._only is not None else self._now_kept().only,
         )
 
     def _restore(self) -> None:
@@ -181,10 +196,12 @@ class ShopTable(QTableView):
         header.blockSignals(False)
         by = names.index(kept.by) if kept is not None and kept.by in names else -1
         self._sort(by, falling=kept is not None and kept.falling)
+        if self._only is not None:
+            self._only.show_words(self._now_kept().only)
         self._hide()
 
     def _hidden(self) -> frozenset[str]:
-        return self._kept.hidden if self._kept is not None else frozenset()
+        return self._now_kept().hidden
 
     def _hide(self) -> None:
         hidden = self._hidden()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QApplication, QComboBox, QGridLayout, QLayout, QScrollArea, QWidget
 
 NEVER_FIRST = "never_first"  # a property of what undoes work: Tab reaches it, a jump doesn't
 
@@ -52,6 +52,15 @@ def laid_after(page: QWidget, widget: QWidget) -> list[QWidget]:
         after += beside[beside.index(here) + 1 :] if here in beside else []
         here = above
     return after
+
+
+def after_gone(page: QWidget) -> QWidget | None:
+    """Return what follows the widget with the focus where that one goes just now."""
+    gone = QApplication.focusWidget()
+    if gone is None or takes_tab(gone) or not page.isAncestorOf(gone):
+        return None
+    following = (first_stop(one) for one in laid_after(page, gone) if one.isVisible())
+    return next((one for one in following if one is not None), None)
 
 
 def next_round(whole: QWidget, onward: bool) -> QWidget | None:

@@ -1,4 +1,4 @@
-"""How tables were left: their columns' order, which are hidden, what they are sorted by."""
+"""How tables were left: order of columns, which are hidden, what sorts and what leaves rows out."""
 
 from __future__ import annotations
 
@@ -9,12 +9,16 @@ from desktop_app.shop_window.window_memory import window_memory
 
 
 class Left(NamedTuple):
-    """One table as it was left; columns are named by their headers, `by` is "" where unsorted."""
+    """One table as it was left; columns are named by their headers, `by` is "" where unsorted.
+
+    `only` are the words that its rows had to have; "" where all were shown.
+    """
 
     order: tuple[str, ...] = ()
     hidden: frozenset[str] = frozenset()
     by: str = ""
     falling: bool = False
+    only: str = ""
 
 
 def keep_left(table: str, left: Left | None) -> None:
@@ -33,6 +37,7 @@ def read_left(table: str) -> Left | None:
     try:
         said = json.loads(str(window_memory().value(f"tables/{table}", "")))
         order, hidden = map(str, said["order"]), frozenset(map(str, said["hidden"]))
-        return Left(tuple(order), hidden, str(said["by"]), said["falling"] is True)
+        by, falling, only = str(said["by"]), said["falling"] is True, str(said.get("only", ""))
+        return Left(tuple(order), hidden, by, falling, only)
     except (ValueError, KeyError, TypeError):
         return None

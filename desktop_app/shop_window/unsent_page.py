@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPlainTextEdit, QPushButton
 
 from desktop_app.language import tr
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -42,6 +43,6 @@ class UnsentPage(ReadingPage):
 
     @Slot()
     def _press(self) -> None:
-        self._put_away.setEnabled(False)
+        off_because(self._put_away, tr("All of it is put away."))
         self._put_away.setText(tr("Put away"))
         self.done.emit()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
@@ -20,13 +20,15 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.server_door import KEPT, NOT_KEPT
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 WHERE = tr("Where this shop is")
 
 
 class WhereBox(Section):
     """Looks whenever it is shown, beside the window: a server may take its time."""
+
+    other_wanted = Signal()  # another shop than this one
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(WHERE)
@@ -47,6 +49,13 @@ class WhereBox(Section):
         row.addStretch(1)
         self.column.addWidget(self._password)
         self._password.hide()
+        other = QPushButton(tr("Another shop…"))
+        other.setToolTip(tooltip(tr("Closes this one, and asks which; it can be made new there")))
+        other.clicked.connect(self.other_wanted)
+        across = QHBoxLayout()
+        across.addWidget(other)
+        across.addStretch(1)
+        self.column.addLayout(across)
         desk.told.connect(self._look_at_server)
         desk.changed.connect(self._hear)
 

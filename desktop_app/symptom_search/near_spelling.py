@@ -11,6 +11,7 @@ from desktop_app.symptom_search.typing_mistake import distance
 SHORTEST = 5  # letters; shorter words have too many neighbours that are words themselves
 FREE = 6  # letters from which any one mistake is allowed; before, only swapped or doubled letters
 LONG = 9  # letters from which two mistakes are allowed
+LONGEST_WORD = 40  # letters; what is longer is no word that somebody mistyped, and takes long
 _FEWEST_SOUNDS = 4
 _REMEMBERED = 20_000
 
@@ -82,7 +83,8 @@ class NearSpelling:
 
     def meant(self, word: str) -> str:
         """Return the word that was meant; the word itself where that is not plain."""
-        if len(word) < SHORTEST or word in self._known or not word.isalpha():
+        looked_up = SHORTEST <= len(word) <= LONGEST_WORD and word.isalpha()
+        if word in self._known or not looked_up:
             return word
         return self._remembered(word)
 

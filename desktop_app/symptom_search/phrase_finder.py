@@ -8,10 +8,12 @@ from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from itertools import pairwise
 
+from desktop_app.symptom_search.all_well import unwell_denials, well_places
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
 from desktop_app.symptom_search.phrase_slips import PhraseSlips
 from desktop_app.symptom_search.subjects import Subjects
 from desktop_app.symptom_search.told_words import WordReader, stem
+from desktop_app.symptom_search.well_said import well_plain
 
 # Where it is and how strong it is may be told within any phrase.
 _PASSED_OVER = """left right front rear side sound noise loud too so much badly lot rough
@@ -62,7 +64,8 @@ class PhraseFinder:
     "brakes squeal"); `slack` foreign words may stand in between. What is
     told word for word always explains more than the same number of words told nearly. One word of
     a phrase may be told with a slip where the others are told as they are. What `subjects` say is
-    told of another thing is not found.
+    told of another thing is not found. Where phrases tell `conditions`, one under which all is well
+    ("fine when dry") is denied, and what denies in a phrase of `symptoms` denies none.
     """
 
     def __init__(
@@ -73,8 +76,11 @@ class PhraseFinder:
         slack: int = _SLACK,
         own: Mapping[str, str] | None = None,
         subjects: Subjects | None = None,
+        conditions: bool = False,
+        symptoms: PhraseFinder | None = None,
     ) -> None:
         self._reader = reader
+        self._conditions, self._symptoms = conditions, symptoms
         self._subjects = subjects
         self._slack = slack
         self._by_first: dict[str, list[_Phrase]] = {}
@@ -106,7 +112,8 @@ class PhraseFinder:
     def find(self, text: str) -> list[Found]:
         """Return what is found, in the order in which it is told."""
         found: list[Found] = []
-        for number, clause in enumerate(_clauses(self._reader, text)):
+        plain = well_plain(text) if self._conditions else text
+        for number, clause in enumerate(_clauses(self._reader, plain)):
             short = len(clause) <= _LONGEST_REMEMBERED
             told = self._remembered(clause) if short else self._in_clause(clause)
             found += [replace(one, clause=number) for one in told] if number else told
@@ -118,17 +125,20 @@ class PhraseFinder:
 
     def _in_clause(self, clause: tuple[str, ...]) -> tuple[Found, ...]:
         """Return what is found in a clause, as if it were the first."""
-        fits = [*self._word_for_word(clause), *self._nearly(clause), *self._with_a_slip(clause)]
-        fits.sort(key=lambda fit: (-fit.value, fit.places))
-        fits = self._of_the_car(clause, fits)
-        # A denial that is part of a phrase ("no power") denies nothing else.
-        own = {
-            place
-            for fit in _without_overlap(fits, frozenset())
-            for place in fit.places
-            if clause[place] in DENIALS
-        }
-        denied = denied_places(clause, own)
+        fits = self._fits(clause)
+        said = _without_overlap(fits, frozenset())
+        own = _denials_of(clause, said)
+        if self._conditions:
+            told = [fit.places for fit in said if fit.phrase.id]
+            lacking: set[int] = set()
+            if self._symptoms is not None and not DENIALS.isdisjoint(clause):
+                lacking = self._symptoms.own_denials(clause)
+            denied = denied_places(clause, own | lacking | unwell_denials(clause))
+            missing = {(place + 1,) for place in lacking}  # "no brakes" is no braking
+            denied |= {fit.places[0] for fit in fits if fit.places in missing}
+            denied |= well_places(clause, told)
+        else:
+            denied = denied_places(clause, own)
         return tuple(
             Found(
                 *(fit.phrase.id, 0, fit.places[0], len(fit.places)),
@@ -136,6 +146,16 @@ class PhraseFinder:
             )
             for fit in _without_overlap(fits, denied)
         )
+
+    def own_denials(self, clause: tuple[str, ...]) -> set[int]:
+        """Return where denials are part of a phrase: "no power uphill" denies nothing uphill."""
+        return _denials_of(clause, _without_overlap(self._fits(clause), frozenset()))
+
+    def _fits(self, clause: tuple[str, ...]) -> list[_Fit]:
+        """Return where phrases are told of the car, what explains most first."""
+        fits = [*self._word_for_word(clause), *self._nearly(clause), *self._with_a_slip(clause)]
+        fits.sort(key=lambda fit: (-fit.value, fit.places))
+        return self._of_the_car(clause, fits)
 
     def _of_the_car(self, clause: tuple[str, ...], fits: list[_Fit]) -> list[_Fit]:
         """Leave out what is told of another thing."""
@@ -237,6 +257,11 @@ def _clauses(reader: WordReader, text: str) -> tuple[tuple[str, ...], ...]:
 def _denies_the_next(clause: Sequence[str], places: list[int]) -> bool:
     """Tell whether each denial among the places stands right before the next of them."""
     return all(later == place + 1 for place, later in pairwise(places) if clause[place] in DENIALS)
+
+
+def _denials_of(clause: Sequence[str], said: Iterable[_Fit]) -> set[int]:
+    """Return where denials are part of what is said: "no power" denies nothing else."""
+    return {place for fit in said for place in fit.places if clause[place] in DENIALS}
 
 
 def _without_overlap(fits: Iterable[_Fit], denied: frozenset[int]) -> list[_Fit]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from desktop_app.symptom_search.near_spelling import LONGEST_WORD
 from desktop_app.symptom_search.typing_mistake import distance
 
 SHORTEST = 4  # letters of a word that may be told with a slip
@@ -36,7 +37,8 @@ class PhraseSlips:
 
     def meant(self, word: str) -> tuple[str, ...]:
         """Return the few words that a compared word may be a slip for."""
-        if len(word) < SHORTEST - 1 or not word.isalpha() or self._is_word(word):
+        looked_up = SHORTEST - 1 <= len(word) <= LONGEST_WORD and word.isalpha()
+        if not looked_up or self._is_word(word):
             return ()
         near = {one for left in _with_gaps(word) for one in self._by_gap.get(left, ())}
         meant = sorted({self._stands_for[one] for one in near if _is_slip(word, one)})

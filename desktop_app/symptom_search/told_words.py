@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
-from desktop_app.symptom_search.near_spelling import NearSpelling
+from desktop_app.symptom_search.near_spelling import LONGEST_WORD, NearSpelling
 
 _SHORTEST_JOINED = 6
 _SHORTEST_SLIP = 4
@@ -198,6 +198,8 @@ class WordReader:
 
     def _parted(self, word: str) -> list[str]:
         """Return the two words that were written as one ("fanbelt"), or nothing."""
+        if len(word) > LONGEST_WORD:
+            return []
         for cut in range(3, len(word) - 2):
             one, other = word[:cut], word[cut:]
             if (stem(one), stem(other)) in self._pairs:

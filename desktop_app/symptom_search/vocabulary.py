@@ -99,7 +99,8 @@ class Vocabulary:
         self._subjects, self._things = subjects, things
         self._group_finder = PhraseFinder(reader, phrases, akin, _SLACK, own, subjects)
         named = {_NOTHING: (*nothing, *no_condition)} | dict(conditions)
-        self._condition_finder = PhraseFinder(reader, named)
+        symptoms = self._group_finder
+        self._condition_finder = PhraseFinder(reader, named, conditions=True, symptoms=symptoms)
         self._guesser: Guesser | None = None
 
     def with_own(self, own: Mapping[str, str]) -> Vocabulary:

@@ -126,7 +126,7 @@ def main() -> int:
     app = QApplication([])
     dress(app)
     gc.disable()  # as the program starts; its window looks for garbage itself
-    program = Program(folder)
+    program = Program(folder, ahead=True)
     program.window.resize(1366, 768)
     program.start()
     hand = Hand(program, jobs, minutes)

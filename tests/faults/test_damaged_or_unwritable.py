@@ -118,7 +118,7 @@ def test_the_window_says_it_and_refuses_in_a_sentence(shop: Path, qtbot: QtBot) 
     with sitting(qtbot, shop, NOON, backup_after_ms=60_000) as at:
         at.wait_for("nothing is written into it any more. Your last good backup is of 2026-11-16")
         at.press("Put the notice away")
-        assert all_off(at, "The shop&#x27;s record is damaged")
+        assert all_off(at, "The shop's record is damaged")
         concern = try_to_take_in(at)
         at.wait_for("The shop's record is damaged")
         assert concern.toPlainText() == "misses when damp"

@@ -9,7 +9,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QPointF
 
-from desktop_app.returns_watched.screen.plane_frame import LANE, PlaneFrame, scale_words
+from desktop_app.returns_watched.screen.plane_frame import (
+    LANE,
+    PlaneFrame,
+    least_height,
+    scale_words,
+)
+from desktop_app.returns_watched.screen.plane_letters import PlaneLetters
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.returns_watched.window import Window
 
@@ -48,6 +54,30 @@ def test_a_name_stands_inside_the_plane(
     assert box.left() >= 0
     assert box.right() <= width
     assert not box.contains(QPointF(at))
+
+
+@given(st.floats(0.2, 0.8), st.floats(0.3, 0.9), st.floats(15, 40))
+def test_a_name_leaves_the_marks_beside_it_in_sight(days: float, far: float, line: float) -> None:
+    frame = PlaneFrame(900, 600, PlaneLetters(line, 3 * line))
+    at = frame.point((days, far))
+    usual = frame.beside(at, 4 * line, line)
+    others = [usual.center(), usual.center() + QPointF(line, 0)]
+    box = frame.beside(at, 4 * line, line, others)
+    assert not any(box.contains(one) for one in others)
+
+
+@given(st.floats(15, 45))
+def test_the_scales_have_their_room_however_large_the_letters(line: float) -> None:
+    letters = PlaneLetters(line, 3.5 * line)
+    frame = PlaneFrame(900, least_height(letters), letters)
+    square = frame.square
+    assert square.left() - frame.lane >= letters.aside
+    assert square.top() >= line
+    assert frame.lane >= line
+    assert frame.height - square.bottom() - frame.lane >= 2 * line
+    steps = [frame.straight(0, step).y() for step in (1, 2 / 3, 1 / 3)]
+    assert square.bottom() - line >= steps[-1] + line / 2 - 1  # "0%" stands above its line
+    assert steps[1] - steps[0] >= line
 
 
 @pytest.mark.parametrize(

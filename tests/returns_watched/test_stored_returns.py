@@ -198,7 +198,7 @@ def test_the_watch_says_what_is_left_of_each_window(shop: ShopRecord) -> None:
     # take 67 days from 31 October, so that the 90 days end first.
     assert one.as_json() == {
         "job": "J-1",
-        "vehicle": "1.8-litre compact hatchback, TIN 01",
+        "vehicle": "TIN 01 · 1.8-litre compact hatchback",
         "days_left": 50,
         "miles_left": 2100,
         "expected_close": "2026-12-30",

@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.program import Program
+from desktop_app.shop_record.record import Clock
 from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 
 W = TypeVar("W", bound=QWidget)
@@ -141,12 +142,18 @@ def _called(widget: QWidget) -> str:
 
 @contextmanager
 def sitting(
-    qtbot: QtBot, folder: Path, now: datetime, backup_after_ms: int | None = None
+    qtbot: QtBot,
+    folder: Path,
+    now: datetime,
+    backup_after_ms: int | None = None,
+    *,
+    ahead: bool = False,
+    clock: Clock | None = None,
 ) -> Iterator[Counter]:
     """Open the window on a shop (made where there is none), and close it at the end."""
     if not folder.exists():
         new_place(folder, lambda: now).close()
-    program = Program(folder, lambda: now, backup_after_ms)
+    program = Program(folder, clock or (lambda: now), backup_after_ms, ahead=ahead)
     program.window.resize(1366, 900)
     program.start()
     qtbot.waitUntil(lambda: program.desk is not None, timeout=10000)

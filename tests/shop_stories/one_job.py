@@ -21,9 +21,9 @@ SMALL = (1366, 768)  # pixels of a small counter screen
 
 
 @contextmanager
-def one_job(qtbot: QtBot, folder: Path) -> Iterator[Counter]:
+def one_job(qtbot: QtBot, folder: Path, today: datetime = MONDAY) -> Iterator[Counter]:
     """Sit at a counter with a person, a job and a pair: something stands everywhere."""
-    with sitting(qtbot, folder, MONDAY) as at:
+    with sitting(qtbot, folder, today) as at:
         desk = at.program.desk
         assert desk is not None
         desk.do(actions.add_person, "Tuuli")

@@ -8,6 +8,7 @@ from functools import partial
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QLineEdit
 from pytestqt.qtbot import QtBot
 
@@ -58,6 +59,9 @@ def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None
     assert "Cobble Lane" in at.window.windowTitle()
     at.press("Begin: a car is here")
     assert at.window.here() == "Heard"
+    at.window.setFocus()
+    at.bot.keyClick(at.window, Qt.Key.Key_1, Qt.KeyboardModifier.AltModifier)
+    assert at.window.here() == ASK  # the first place, as at every later start
     people = at.program.desk.ask(people_here)
     assert people is not None
     assert [name for _, name in people] == ["Odile"]

@@ -36,6 +36,11 @@ def test_one_key_shows_what_works_here_and_leads_back(at: Counter) -> None:
     assert {"Keys", "On “Heard”", "Everywhere", "Ctrl+N", "A car is here", "Ctrl+Z"} <= listed(at)
     at.bot.keyClick(at.window, Qt.Key.Key_F1)
     assert at.window.here() == "Heard"
+    at.bot.keyClick(at.window, Qt.Key.Key_F1)
+    at.bot.keyClick(at.window, Qt.Key.Key_Escape)
+    assert at.window.here() == "Heard"
+    at.bot.keyClick(at.window, Qt.Key.Key_Escape)
+    assert at.window.here() == "Heard"
 
 
 def test_each_place_lists_its_own_keys(at: Counter) -> None:

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.shop_window.place_names import FIRST_RULES, HEARD, JOB, ON_RAIL, RULES
+from desktop_app.commands.shop_place import kinds_of
+from desktop_app.parts_compared.kind_actions import copy_kind
+from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_window.place_names import (
+    CARD,
+    FIRST_RULES,
+    HEARD,
+    JOB,
+    MONDAY,
+    ON_RAIL,
+    RULES,
+)
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter, sitting
-
-LATER_MS = 3_600_000  # the day's backup, which these stories don't wait for
 
 
 def made(at: Counter) -> dict[str, QWidget]:
@@ -23,7 +33,7 @@ def all_made(at: Counter) -> bool:
 
 
 def test_every_place_is_there_before_anybody_goes_to_it(qtbot: QtBot, tmp_path: Path) -> None:
-    with sitting(qtbot, tmp_path / "shop", NOON, backup_after_ms=LATER_MS) as at:
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
         qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
         assert at.window.here() == ON_RAIL[0]  # nobody was led anywhere
         before = made(at)
@@ -34,17 +44,54 @@ def test_every_place_is_there_before_anybody_goes_to_it(qtbot: QtBot, tmp_path: 
 
 
 def test_one_that_is_wanted_while_it_is_made(qtbot: QtBot, tmp_path: Path) -> None:
-    with sitting(qtbot, tmp_path / "shop", NOON, backup_after_ms=LATER_MS) as at:
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
         qtbot.waitUntil(lambda: HEARD in made(at), timeout=20_000)
-        assert RULES not in made(at)
+        qtbot.waitUntil(lambda: bool(at.window.parts_to_come().children()), timeout=20_000)
+        assert JOB not in made(at)
+        at.window.page(JOB)
+        assert not at.window.parts_to_come().children()
         at.go(RULES)
         at.go(HEARD)
         qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
         assert at.window.here() == HEARD
 
 
+def test_a_rule_that_is_changed_holds_for_pages_that_were_made(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+        assert at.program.desk is not None
+        paper = "Letter" if at.program.desk.rules.paper == "A4" else "A4"
+        at.program.desk.do(change_rule, "paper", paper)
+        at.go(CARD)
+        assert paper in [one.currentText() for one in made(at)[CARD].findChildren(QComboBox)]
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+
+
+def test_a_window_left_open_over_the_weekend_opens_the_week_that_ended(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    now = [datetime(2026, 11, 15, 18, tzinfo=UTC)]
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True, clock=lambda: now[0]) as at:
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+        now[0] += timedelta(hours=14)
+        at.go(MONDAY)
+        assert "2026-W46" in [one.text() for one in made(at)[MONDAY].findChildren(QLineEdit)]
+
+
+def test_a_job_is_opened_in_the_kinds_of_now(qtbot: QtBot, tmp_path: Path) -> None:
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+        assert at.program.desk is not None
+        shelf = kinds_of()
+        at.program.desk.do(copy_kind, shelf["distributor-rotor"], "Our rotor", shelf.keys())
+        assert JOB not in made(at)
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+
+
 def test_a_window_that_is_closed_meanwhile(qtbot: QtBot, tmp_path: Path) -> None:
-    with sitting(qtbot, tmp_path / "shop", NOON, backup_after_ms=LATER_MS) as at:
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
         qtbot.waitUntil(lambda: HEARD in made(at), timeout=20_000)
         assert at.window.close()
         there = made(at)

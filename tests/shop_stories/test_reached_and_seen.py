@@ -6,15 +6,21 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
     QCheckBox,
     QComboBox,
     QLabel,
+    QListWidget,
     QRadioButton,
     QScrollArea,
+    QStyle,
+    QStyleOptionComboBox,
+    QStyleOptionViewItem,
+    QTableView,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
@@ -22,17 +28,20 @@ from pytestqt.qtbot import QtBot
 from desktop_app.shop_record.house_rules import all_rules, change_rule
 from desktop_app.shop_window.place_names import JOB, ON_RAIL
 from tests.shop_stories.counter import Counter
+from tests.shop_stories.full_shop import TODAY, fill
 from tests.shop_stories.one_job import SMALL, one_job, open_job
 
 PLACES = (*ON_RAIL, JOB)
 (LARGEST,) = (int(rule.bounds[1]) for rule in all_rules() if rule.name == "text_size")
 SIZES = (9, 12, LARGEST)
 MOST_TABS = 400
+NARROW_ON_PURPOSE = QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
 
 
 @pytest.fixture
 def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
-    with one_job(qtbot, tmp_path / "shop") as counter:
+    with one_job(qtbot, tmp_path / "shop", TODAY) as counter:
+        fill(counter)
         counter.window.resize(*SMALL)
         yield counter
 
@@ -99,6 +108,52 @@ def cut_off(page: QWidget) -> Iterator[str]:
             needed = widget.heightForWidth(widget.width())
             if needed > widget.height() + 1:
                 yield f"{tells_itself(widget)[:80]} in height"
+        if isinstance(widget, QComboBox) and not widget.isEditable():
+            yield from cut_off_choice(widget)
+        elif isinstance(widget, QTableView):
+            yield from cut_off_heads(widget)
+        elif type(widget) is QListWidget:
+            yield from cut_off_rows(widget)
+
+
+def cut_off_choice(choice: QComboBox) -> Iterator[str]:
+    """Say what is chosen where it is cut; one that is told to be narrow shows what it can."""
+    if choice.sizeAdjustPolicy() == NARROW_ON_PURPOSE:
+        return
+    option = QStyleOptionComboBox()
+    choice.initStyleOption(option)
+    inside = choice.style().subControlRect(
+        QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, choice
+    )
+    if choice.fontMetrics().horizontalAdvance(choice.currentText()) > inside.width() + 2:
+        yield f"{tells_itself(choice)}: {choice.currentText()}"
+
+
+def cut_off_heads(table: QTableView) -> Iterator[str]:
+    """Say which heads are cut, and whether the first column cuts what its rows are called."""
+    head = table.horizontalHeader()
+    for column in range(head.count()):
+        words = str(table.model().headerData(column, Qt.Orientation.Horizontal) or "")
+        if not head.isSectionHidden(column):
+            bold = QFont(head.font())
+            bold.setBold(True)
+            if QFontMetrics(bold).horizontalAdvance(words) > head.sectionSize(column):
+                yield f"{tells_itself(table)}: {words}"
+    for row in range(min(table.model().rowCount(), 30)):
+        named = table.model().index(row, head.logicalIndex(0))
+        hint = table.itemDelegate().sizeHint(QStyleOptionViewItem(), named).width()
+        if hint > head.sectionSize(named.column()):
+            yield f"{tells_itself(table)}: {named.data()}"
+
+
+def cut_off_rows(listed: QListWidget) -> Iterator[str]:
+    for row in range(listed.count()):
+        item = listed.item(row)
+        place = listed.visualItemRect(item)
+        wide = QRect(0, 0, min(place.width(), listed.viewport().width()) - 6, 1000)
+        needed = listed.fontMetrics().boundingRect(wide, Qt.TextFlag.TextWordWrap, item.text())
+        if needed.width() > wide.width() or needed.height() > place.height() + 1:
+            yield f"{tells_itself(listed)}: {item.text()}"
 
 
 def outgrown(window: QWidget) -> Iterator[str]:

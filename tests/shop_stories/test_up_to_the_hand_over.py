@@ -90,7 +90,7 @@ def test_the_promise_stands_above_the_button_that_gives_it_and_then_the_sheet_is
     at.choose(ORIGIN, "new, from another maker")
     at.press("Proved: unproven")
     at.press("Nothing was declined or left undone")
-    at.wait_for("Everything is said.")
+    at.wait_for("Still to say, or to leave out: who the technician is; which system it is.")
     at.press("Hand the car over")
     at.press("Hand over all the same")
     at.wait_for("180 days")

@@ -112,7 +112,7 @@ def save_the_codes(user: CountedUser) -> None:
         user.go_on("What was seen or tried")
         user.type_into(QLineEdit, "What was seen or tried", "happened, third gear", enter=True)
         user.shortcut(Qt.Key.Key_5)
-        user.click("Step: Saved")
+        user.click("Step: Codes saved")
 
 
 def ask_the_old_jobs(user: CountedUser) -> None:

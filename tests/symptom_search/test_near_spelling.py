@@ -6,8 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.symptom_search import near_spelling, phrase_slips, told_words
 from desktop_app.symptom_search.near_spelling import NearSpelling, sounds
 from desktop_app.symptom_search.vocabulary import Vocabulary
+from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 KNOWN = {word: word for word in ("shudder", "hesitation", "start", "valve", "flicker", "bearing")}
 NEAR = NearSpelling(KNOWN, ordinary=("startle",))
@@ -96,3 +98,21 @@ def test_what_is_told_word_for_word_comes_before_what_is_only_akin(words: Vocabu
     assert [g.id for g in words.groups_in("shudders when pulling")] == ["vibration-pulling"]
     assert [g.id for g in words.groups_in("shakes at idle")] == ["idle-rough"]
     assert [g.id for g in words.groups_in("vibrates at idle")] == ["idle-shake"]
+
+
+def test_what_is_longer_than_any_word_is_taken_for_none(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Looking for slips in it would hold the window for a minute."""
+
+    def looked_up(word: str) -> set[str]:
+        assert len(word) <= near_spelling.LONGEST_WORD
+        return {word}
+
+    vocabulary = shop_vocabulary()
+    monkeypatch.setattr(near_spelling, "_with_gaps", looked_up)
+    monkeypatch.setattr(phrase_slips, "_with_gaps", looked_up)
+    stems: list[str] = []
+    monkeypatch.setattr(told_words, "stem", lambda word: (stems.append(word), word)[1])
+    long = "shudder" * 2_000
+    assert vocabulary.groups_in(long) == ()
+    assert vocabulary.conditions_in(f"{long} {long}ing") == ()
+    assert len(stems) < 100

@@ -45,7 +45,7 @@ def test_it_stands_among_the_weeks_returns_in_place_of_a_later_job(
     row = dict(zip((one.header for one in pairs.columns), pairs.rows[place], strict=True))
     assert row | {"Window used": None, "Cost": None} == {
         **{"Earlier job": "J-150", "Later job": "on paper 2026-11-11", "Days": 22, "Miles": 1000},
-        **{"Vehicle": "1.8-litre compact hatchback, TIN 07", "Came on": date(2026, 11, 11)},
+        **{"Vehicle": "TIN 07 · 1.8-litre compact hatchback", "Came on": date(2026, 11, 11)},
         **{"Window used": None, "Then": "misses in the rain", "Now": "they put a cap on"},
         **{"Reasons": "customer says it's the same", "Judgement": "same part"},
         **{"Counts as": "comeback", "Cause": "part died early", "Dangerous": "not said"},

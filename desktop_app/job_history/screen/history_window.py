@@ -27,11 +27,15 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.keys import on_key
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.texts import plain_label
 
 _READING = tr("The history is being read …")
 _SEALING = tr("The sealed copy is being made …")
 _NOTHING = tr("No entry of the history speaks of this job.")
+_UNMARKED = tr("Mark an entry in the list first.")
+_ALONE = tr("Takes back this entry alone; what came later stays.")
+_WHAT_FOR = tr("All evidence of this job in one file, so that any change to it shows")
 
 
 class HistoryWindow(QWidget):
@@ -93,9 +97,6 @@ class HistoryWindow(QWidget):
         )
         self._undo.setAccessibleName(tr("Undo this entry: take back the marked entry alone"))
         self._seal.setAccessibleName(tr("Sealed copy of this job"))
-        self._seal.setToolTip(
-            tooltip(tr("All evidence of this job in one file, so that any change to it shows"))
-        )
         foot = QHBoxLayout()
         foot.addWidget(self._undo)
         foot.addWidget(self._why, 1)
@@ -138,14 +139,14 @@ class HistoryWindow(QWidget):
     @Slot()
     def _show_marked(self) -> None:
         entry = self._list.marked()
-        self._undo.setEnabled(entry is not None and not entry.stays)
-        self._seal.setEnabled(bool(self._number) and self._sealing is None)
-        if entry is None:
-            self._why.setText("")
-        elif entry.stays:
-            self._why.setText(entry.stays)
-        else:
-            self._why.setText(tr("Takes back this entry alone; what came later stays."))
+        off_because(self._undo, _UNMARKED if entry is None else entry.stays)
+        off_because(self._seal, self._why_not_sealed(), _WHAT_FOR)
+        self._why.setText("" if entry is None else entry.stays or _ALONE)
+
+    def _why_not_sealed(self) -> str:
+        if self._sealing is not None:
+            return _SEALING
+        return "" if self._number else tr("The history of this job is not read yet.")
 
     @Slot()
     def _press_undo(self) -> None:

@@ -21,13 +21,18 @@ from desktop_app.part_photos.screen.phone_waiting import PhoneWaiting
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.keys import on_key
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.texts import plain_label
 
 NO_PLACE = tr("No part is chosen: press “From a phone…” at one. Photos wait here until then.")
 OFF = tr(
     "The page for phones is closed. Choose this computer's address on the shop's own "
     "Wi-Fi, then open the page; it closes when this program does, or after half an "
     "hour without a photo."
+)
+NO_ADDRESS = tr(
+    "This computer has no address that a phone could reach. Join the shop's Wi-Fi, then "
+    "press “From a phone…” again."
 )
 WARNS = tr("The phone's browser warns, once, of a certificate that nobody vouches for.")
 LOCKED = tr(
@@ -70,8 +75,7 @@ class PhonePanel(QWidget):
         self._locked = QCheckBox(
             tr("Lock what travels (TLS, a certificate of this computer's own)")
         )
-        self._locked.setEnabled(can_lock())
-        self._locked.setToolTip(tooltip(WARNS if can_lock() else HOW_TO_GET))
+        off_because(self._locked, "" if can_lock() else HOW_TO_GET, WARNS)
         self._open = QPushButton(tr("Open the page for phones"))
         self._open.setObjectName("next")
         self._shut = QPushButton(tr("Close the page"))
@@ -111,7 +115,7 @@ class PhonePanel(QWidget):
         mark = self._bay.certificate()
         self._watched.setText(LOCKED.format(certificate=mark) if mark else WATCHED)
         self._open.setVisible(not on)
-        self._open.setEnabled(self._choice.count() > 0)
+        off_because(self._open, "" if self._choice.count() else NO_ADDRESS)
         if on is not self._was_on:  # the button that had the cursor went with it
             self._was_on = on
             self._next().setFocus()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, Qt, Signal, Slot
+from PySide6.QtCore import QMimeData, QStandardPaths, Qt, Signal, Slot
 from PySide6.QtGui import (
     QDragEnterEvent,
     QDropEvent,
@@ -38,10 +38,13 @@ from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.last_folder import keep_folder, last_folder
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 PHOTOS = tr("Photos")
 _INVITATION = tr("Drop photos here, paste them (Ctrl+V), or choose files.")
+_OFF = tr("Take the chosen photo off (Delete)")
+_UNCHOSEN = tr("No photo is chosen. Press one first.")
 _FILTER = tr("Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)")
 
 
@@ -71,9 +74,7 @@ class PhotoTray(QFrame):
         self._paste = _button(
             tr("Paste"), tr("Paste photos from the clipboard (Ctrl+V)"), self.paste
         )
-        self._off = _button(
-            tr("Take off this job"), tr("Take the chosen photo off (Delete)"), self._drop
-        )
+        self._off = _button(tr("Take off this job"), _OFF, self._drop)
         if name != PHOTOS:  # two trays on one page: each control says whose it is
             for control in (self._add, self._paste, self._off, self._note):
                 control.setAccessibleName(f"{control.accessibleName()}: {name}")
@@ -89,8 +90,7 @@ class PhotoTray(QFrame):
         on_key(self._strip, copy, tr("copies the chosen photo"), self.copy, inside)
         desk.changed.connect(self._heard)
         self._show([])
-        self._note.setEnabled(False)
-        self._off.setEnabled(False)
+        self._allow(None)
 
     def show_job(self, job_id: int | None) -> None:
         """Show all photos of a job, now and whenever they change."""
@@ -125,7 +125,8 @@ class PhotoTray(QFrame):
     @Slot()
     def choose_files(self) -> None:
         """Ask for photo files, where the last ones lay, and take them in."""
-        where = last_folder("photos")
+        pictures = QStandardPaths.StandardLocation.PicturesLocation
+        where = last_folder("photos") or QStandardPaths.writableLocation(pictures)
         paths, _ = QFileDialog.getOpenFileNames(self, tr("Add photos"), where, _FILTER)
         if paths:
             keep_folder("photos", paths[0])
@@ -269,10 +270,14 @@ class PhotoTray(QFrame):
             self._note.save_now()
             self._note.setText(self._kept_note)  # words for one photo never land on the next
             self._noted = photo_id
-        self._note.setEnabled(photo is not None)
-        self._off.setEnabled(photo is not None)
+        self._allow(photo)
         self._show_note(photo)
         self.photo_chosen.emit(photo)
+
+    def _allow(self, photo: KeptPhoto | None) -> None:
+        why = _UNCHOSEN if photo is None else ""
+        off_because(self._note, why)
+        off_because(self._off, why, _OFF)
 
     def _show_note(self, photo: KeptPhoto | None) -> None:
         note = photo.note if photo is not None else ""

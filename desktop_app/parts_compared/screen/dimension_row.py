@@ -37,7 +37,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-SEVERAL = tr("Type several readings of it with semicolons between: 12.70; 12.71; 12.70.")
+SEVERAL = tr("Type several readings of it with semicolons between: first; second; third.")
 INSTRUMENT, DRAWING, VERDICT = 3, 4, 5  # columns of the grid
 
 
@@ -91,7 +91,7 @@ class DimensionRow(QObject):
     def place(self, grid: QGridLayout, row: int) -> int:
         """Put the widgets into the grid from a row on; return the next free row.
 
-        The row between the fields and what is said is for a narrow page.
+        The rows that stay empty are for a narrow page.
         """
         one, self._row = self.dimension, row
         self._name.setToolTip(tooltip(one.how))
@@ -99,7 +99,7 @@ class DimensionRow(QObject):
         boxes = (self.boxes[side] for side in SIDES)
         across = (self._name, *boxes, tool, self._drawing, self._verdict)
         for column, widget in enumerate(across):
-            grid.addWidget(widget, row, column)
+            grid.addWidget(widget, row + 1, column)
         below = QVBoxLayout(self._under)
         below.setContentsMargins(0, 0, 0, 8)
         below.setSpacing(4)
@@ -109,26 +109,38 @@ class DimensionRow(QObject):
         if one.role == "limit":
             self._limit = LimitBox(self._desk, self._pair_id, one)
             below.addWidget(self._limit)
-        grid.addWidget(self._under, row + 2, 1, 1, 5)
+        grid.addWidget(self._under, row + 4, 1, 1, 5)
         self._widgets = [*across, self._under]
-        return row + 3
+        return row + 5
 
     def lay(self, grid: QGridLayout, *, narrow: bool) -> None:
-        """Lay drawing and instrument beside the readings, or below them on a narrow page."""
-        row = self._row
-        for widget in (self._drawing, self._shown_tool):
-            grid.removeWidget(widget)
-        if narrow:
-            grid.addWidget(self._drawing, row + 1, 1, 1, 2)
-            grid.addWidget(self._shown_tool, row + 1, VERDICT)
-        else:
-            grid.addWidget(self._drawing, row, DRAWING)
-            grid.addWidget(self._shown_tool, row, INSTRUMENT)
+        """Lay everything in one row, or what finds no room there below it on a narrow page.
 
-    def least_beside(self) -> int:
-        """Return the least width of drawing and instrument beside the readings."""
-        both = (self._drawing, self._shown_tool)
-        return sum(one.minimumSizeHint().width() for one in both)
+        There the dimension stands above its readings, and each side has half of the width.
+        """
+        row, left, right = self._row, (0, 1, 2), (2, 1, 4)
+        removed, replacement = (self.boxes[side] for side in SIDES)
+        places: dict[QWidget, tuple[int, ...]] = {
+            self._name: (row, 0, 1, 6) if narrow else (row + 1, 0),
+            removed: (row + 1, *left) if narrow else (row + 1, 1),
+            replacement: (row + 1, *right) if narrow else (row + 1, 2),
+            self._shown_tool: (row + 2, *left) if narrow else (row + 1, INSTRUMENT),
+            self._verdict: (row + 2, *right) if narrow else (row + 1, VERDICT),
+            self._drawing: (row + 3, *left) if narrow else (row + 1, DRAWING),
+            self._under: (row + 4, 0, 1, 6) if narrow else (row + 4, 1, 1, 5),
+        }
+        for widget, place in places.items():
+            grid.removeWidget(widget)
+            grid.addWidget(widget, *place)
+
+    def least_narrow(self) -> int:
+        """Return the least width of the readings beside each other, all else below or above."""
+        widest = max(
+            *(self.boxes[side].minimumSizeHint().width() for side in SIDES),
+            *(one.minimumSizeHint().width() for one in (self._shown_tool, self._drawing)),
+            self._verdict.minimumSizeHint().width(),
+        )
+        return max(2 * widest, self._name.minimumSizeHint().width())
 
     def show_row(
         self, pair: PairView, one: DimensionComparison, drawer: Mapping[str, Instrument]
@@ -182,7 +194,8 @@ class DimensionRow(QObject):
             field = ReadingField(name, save)
             self.boxes[side] = ReadingBox(field)
         self.fields[side] = field
-        self.boxes[side].setMinimumWidth(130 if one.role not in ("word", "count") else 80)
+        if one.role in ("word", "count"):
+            self.boxes[side].setMinimumWidth(80)
         field.entered.connect(self._enter)
         field.came_in.connect(self._say_how)
         field.came_in.connect(self.in_hand)

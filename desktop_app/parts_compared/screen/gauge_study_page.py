@@ -26,6 +26,7 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, typing_pause
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.in_sight import bring_up
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -35,6 +36,9 @@ HOW = tr(
     "hands. What the readings scatter can then stand for this instrument in place of "
     "the usual figure."
 )
+IN_USE = tr("This study's own figure counts already.")
+TOO_FEW = tr("The readings are too few for a figure of this instrument's own, as said above.")
+USUAL = tr("The usual figure is what counts now.")
 NOBODY = tr("first person")
 
 
@@ -221,8 +225,9 @@ class GaugeStudyPage(Section):
                 from_here=here,
             )
         )
-        self._use.setEnabled(result.enough and not in_use)
-        self._back.setEnabled(own is not None)
+        too_few = "" if result.enough else TOO_FEW
+        off_because(self._use, IN_USE if in_use else too_few)
+        off_because(self._back, "" if own is not None else USUAL)
 
     def _unit(self) -> tuple[str, float]:
         return shop_unit(self._tool.unit, self._desk.rules.length_unit)

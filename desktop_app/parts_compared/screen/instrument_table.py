@@ -22,6 +22,7 @@ HEADS = (
     tr("Last checked"),
     tr("Repeats to"),
 )
+IN_ONE = tr("What is known of it")
 _Index = QModelIndex | QPersistentModelIndex
 
 
@@ -46,12 +47,16 @@ class ToolShown:
 
 
 class InstrumentTable(QAbstractTableModel):
-    """An immutable tuple of instruments as a table to read."""
+    """An immutable tuple of instruments as a table to read.
+
+    Folded, its figures stand below each other in one column, each with its head.
+    """
 
     def __init__(self) -> None:
         super().__init__()
         self._tools: tuple[ToolShown, ...] = ()
         self._words: tuple[tuple[str, ...], ...] = ()
+        self._folded = False
 
     def show_tools(self, tools: tuple[ToolShown, ...], length_unit: str, today: date) -> None:
         """Show these instruments in the shop's unit of length."""
@@ -59,6 +64,13 @@ class InstrumentTable(QAbstractTableModel):
         self._tools = tools
         self._words = tuple(_words(one, length_unit, today) for one in tools)
         self.endResetModel()
+
+    def fold(self, folded: bool) -> None:
+        """Put the figures into one column, or each into its own."""
+        if folded != self._folded:
+            self.beginResetModel()
+            self._folded = folded
+            self.endResetModel()
 
     def tool(self, row: int) -> ToolShown | None:
         """Return the instrument of a row."""
@@ -72,19 +84,23 @@ class InstrumentTable(QAbstractTableModel):
         return 0 if parent.isValid() else len(self._tools)
 
     def columnCount(self, parent: _Index = QModelIndex()) -> int:
-        return 0 if parent.isValid() else len(HEADS)
+        return 0 if parent.isValid() else len(self._heads())
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return self._words[index.row()][index.column()]
+            words = self._words[index.row()]
+            return _in_one(words) if self._folded and index.column() else words[index.column()]
         return None
 
     def headerData(
         self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         if role == Qt.ItemDataRole.DisplayRole and way == Qt.Orientation.Horizontal:
-            return HEADS[section]
+            return self._heads()[section]
         return None
+
+    def _heads(self) -> tuple[str, ...]:
+        return (HEADS[0], IN_ONE) if self._folded else HEADS
 
 
 def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
@@ -96,6 +112,14 @@ def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
         f"± {amount(round(one.max_error * factor, 6), unit)}",
         check_words(one.checked_on, today),
         _repeats(one, unit, factor),
+    )
+
+
+def _in_one(words: tuple[str, ...]) -> str:
+    """Return the figures below each other; their unit stands in each."""
+    return "\n".join(
+        tr("{head}: {figure}", head=head, figure=figure)
+        for head, figure in zip(HEADS[2:], words[2:], strict=True)
     )
 
 

@@ -29,6 +29,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 
 UNITS = ("mm", "deg", "ohm", "kohm", "V", "A", "kPa", "ml", "C", "g/s")
@@ -119,9 +120,10 @@ class NewDimensionForm(QWidget):
         """Offer what goes with the role and the unit that are chosen."""
         role = self._role.currentData()
         unit = {"count": "n", "word": "word", "orientation": "deg"}.get(role)
-        self._unit.setEnabled(unit is None)
+        off_because(self._unit, "" if unit is None else tr("“What it asks” settles the unit."))
         self._way_box.setVisible(role == "restored")
-        self._allowed.setEnabled(role not in ("count", "word"))
+        equal = HINTS[role] if role in ("count", "word") else ""
+        off_because(self._allowed, equal)
         self._allowed_box.hint(HINTS[role])
         chosen = self._tool.currentData()
         self._tool.clear()

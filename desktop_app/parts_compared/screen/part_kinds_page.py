@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, Slot
+from PySide6.QtCore import (
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSize,
+    Qt,
+    QTimer,
+    Slot,
+)
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -12,6 +21,8 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListWidget,
     QListWidgetItem,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QVBoxLayout,
     QWidget,
 )
@@ -39,6 +50,7 @@ from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 KIND = Qt.ItemDataRole.UserRole
+_BETWEEN = 8  # pixels between the words of two rows
 LETTERS_BESIDE = 84  # letters that the page has to be wide, for the list to stand beside the kind
 
 
@@ -89,6 +101,9 @@ class PartKindsPage(QWidget):
         self._list.setAccessibleName(tr("Part kinds"))
         self._list.setMinimumSize(250, 4 * TOUCH)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._list.setWordWrap(True)  # what a kind is called may be long
+        self._list.setResizeMode(QListWidget.ResizeMode.Adjust)
+        self._list.setItemDelegate(_TouchedRow(self._list))
         self._list.currentItemChanged.connect(self._choose)
         left = self._left = QVBoxLayout()
         left.addWidget(plain_label(KINDS, "title"))
@@ -126,7 +141,6 @@ class PartKindsPage(QWidget):
             own = kind.id in shelf.own
             item = QListWidgetItem(f"✎  {kind.name}" if own else kind.name)
             item.setData(KIND, kind.id)
-            item.setSizeHint(QSize(0, TOUCH - 4))
             item.setToolTip(
                 tooltip(tr("{name}, the shop's own", name=kind.name) if own else kind.name)
             )
@@ -237,3 +251,13 @@ class PartKindsPage(QWidget):
                 self._field.clear()
                 return True
         return super().eventFilter(watched, event)
+
+
+class _TouchedRow(QStyledItemDelegate):
+    """As high as its words, in as many lines as they take, and never too low for a glove."""
+
+    def sizeHint(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        hint = super().sizeHint(option, index) + QSize(0, _BETWEEN)
+        return hint.expandedTo(QSize(0, TOUCH - 4))

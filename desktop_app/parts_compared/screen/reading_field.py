@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
-from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QFocusEvent, QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QComboBox, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.readings_typed import split_readings
@@ -14,6 +14,9 @@ from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.fields import LineField, Save
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label, tooltip
+
+_THREE = "00.00; 00.00; 00.00"  # readings that are seen at once, at least
+_FRAME = 24  # pixels that a field takes beside its words
 
 
 class ReadingField(LineField):
@@ -70,21 +73,37 @@ class ReadingField(LineField):
 
 
 class ReadingBox(QWidget):
-    """A ReadingField, and beside it a sign where readings were taken from marks on photos."""
+    """A ReadingField, and a sign where readings were taken from marks on photos.
+
+    The sign stands beside the field, or beneath it where it would leave no room for three readings.
+    """
 
     def __init__(self, field: ReadingField) -> None:
         super().__init__()
         self._from_photo = plain_label(tr("◎ photo"), "quiet")
         self._from_photo.hide()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(field, 1)
-        row.addWidget(self._from_photo)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.addWidget(field, 1)
+        self._row.addWidget(self._from_photo)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        room = self.width() - self._from_photo.sizeHint().width() - self._row.spacing()
+        beside, way = room >= least_for_readings(self), QBoxLayout.Direction
+        self._row.setDirection(way.LeftToRight if beside else way.TopToBottom)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(least_for_readings(self), super().minimumSizeHint().height())
 
     def show_marks(self, marks: Sequence[int | None]) -> None:
         """Say how many of the readings came from marks; `marks` has one for each reading."""
         taken = sum(one is not None for one in marks)
         self._from_photo.setVisible(taken > 0)
+        self._fit()
         words = tr(
             "{taken} of {readings} readings taken from marks on the photo",
             taken=taken,
@@ -113,6 +132,11 @@ class WordField(ChoiceList):
             self.line.setStyleSheet("border: none; padding: 0; min-height: 0;")
             self.setCurrentIndex(0)
         self.activated.connect(self.line.save_now)
+
+
+def least_for_readings(field: QWidget) -> int:
+    """Return how wide a field has to be for three readings, in the letters that it has."""
+    return field.fontMetrics().horizontalAdvance(_THREE) + _FRAME
 
 
 def bring_cursor(field: ReadingField) -> None:

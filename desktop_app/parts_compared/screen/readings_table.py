@@ -14,7 +14,7 @@ from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
-from desktop_app.parts_compared.screen.dimension_row import DRAWING, INSTRUMENT, DimensionRow
+from desktop_app.parts_compared.screen.dimension_row import DimensionRow
 from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.in_sight import bring_up
@@ -44,9 +44,8 @@ class ReadingsTable(QWidget):
         self._grid.setVerticalSpacing(4)
         self._narrow, self._wide_least, self._letters_changed = False, 0, False
         heads = [plain_label(words, "quiet", wrap=True) for words in HEADS]
-        self._beside = heads[INSTRUMENT], heads[DRAWING]
-        for column, head in enumerate(heads):
-            self._grid.addWidget(head, 0, column)
+        self._heads = heads
+        self._lay_heads()
         self._stretch()
         self._desk = desk
         self._pair_id = pair_id
@@ -75,12 +74,12 @@ class ReadingsTable(QWidget):
         self._say_more(count)
 
     def minimumSizeHint(self) -> QSize:
-        """Say what the table needs at least, with drawing and instrument below the readings."""
+        """Say what the table needs at least: both readings, and all else below or above them."""
         least = super().minimumSizeHint()
         if self._narrow:
             return least
-        beside = max((row.least_beside() for row in self._rows.values()), default=0)
-        return QSize(least.width() - beside, least.height())
+        wide = max((row.least_narrow() for row in self._rows.values()), default=0)
+        return QSize(min(least.width(), wide + self._grid.horizontalSpacing()), least.height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -108,8 +107,7 @@ class ReadingsTable(QWidget):
     def _lay(self, *, narrow: bool) -> None:
         self._narrow = narrow
         self._stretch()
-        for head in self._beside:
-            head.setVisible(not narrow)
+        self._lay_heads()
         for row in self._rows.values():
             row.lay(self._grid, narrow=narrow)
 
@@ -118,6 +116,20 @@ class ReadingsTable(QWidget):
             (1, 4, 4, 0, 0, 1) if self._narrow else (1, 4, 4, 1, 4, 1)
         ):
             self._grid.setColumnStretch(column, stretch)
+
+    def _lay_heads(self) -> None:
+        """Put the heads over their columns; on a narrow page only those of the readings."""
+        _, removed, replacement, *others = self._heads
+        for head in self._heads:
+            self._grid.removeWidget(head)
+        for column, head in enumerate(self._heads):
+            if not self._narrow:
+                self._grid.addWidget(head, 0, column)
+        if self._narrow:
+            self._grid.addWidget(removed, 0, 0, 1, 2)
+            self._grid.addWidget(replacement, 0, 2, 1, 4)
+        for head in others:
+            head.setVisible(not self._narrow)
 
     def go_to(self, dimension: str) -> None:
         """Put the cursor where the next reading of a dimension belongs."""

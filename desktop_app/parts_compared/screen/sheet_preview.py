@@ -33,10 +33,12 @@ from desktop_app.shop_window.copied_file import copy_file
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.keys import on_key
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.texts import plain_label
 
 SCREEN_DPI = 96
 ZOOMS = (0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 3.0)
+_NO_SHEET = tr("There is no sheet yet. Wait until it is made, or make it again.")
 
 
 class SheetPreview(QWidget):
@@ -191,14 +193,14 @@ class SheetPreview(QWidget):
         self._percent.setText(f"{ZOOMS[self._zoom]:.0%}".replace("%", " %"))
 
     def _allow(self, ready: bool) -> None:
-        self._save.setEnabled(ready)
-        self._copy.setEnabled(ready)
-        missing = no_printer()
-        self._print.setEnabled(ready and not missing)
-        self._print.setToolTip(tooltip(missing) if missing else "")
-        self._print.setAccessibleDescription(missing)
-        self._smaller.setEnabled(ready and self._zoom > 0)
-        self._larger.setEnabled(ready and self._zoom < len(ZOOMS) - 1)
+        none = "" if ready else _NO_SHEET
+        smallest = "" if self._zoom > 0 else tr("The pages are as small as they get.")
+        largest = "" if self._zoom < len(ZOOMS) - 1 else tr("The pages are as large as they get.")
+        off_because(self._save, none)
+        off_because(self._copy, none)
+        off_because(self._print, no_printer() or none)
+        off_because(self._smaller, none or smallest)
+        off_because(self._larger, none or largest)
 
     @Slot()
     def _zoom_in(self) -> None:

@@ -17,6 +17,7 @@ from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
 ACROSS = 3
@@ -117,10 +118,8 @@ class SumForm(QWidget):
         else:
             self._sentence.setText(self._result.sentence)
             self._limit.setText(self._result.limit_sentence)
-        self._keep.setEnabled(self._result is not None)
-        self._keep.setToolTip(
-            "" if self._result else tr("Something is still missing, as said above")
-        )
+        missing = tr("Something is still missing, as said above.")
+        off_because(self._keep, "" if self._result is not None else missing)
         self.typed.emit()
 
     @Slot()

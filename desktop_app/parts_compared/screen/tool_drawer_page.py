@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QHeaderView, QPushButton, QTableView
+from PySide6.QtCore import QEvent, Qt, QTimer, Slot
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QPushButton, QTableView
 
 from desktop_app.language import tr
 from desktop_app.parts_compared import actions
@@ -14,10 +15,14 @@ from desktop_app.parts_compared.stored_pairs import instrument_rows
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import DRAWER
 from desktop_app.shop_window.texts import plain_label
+
+ROW_HEIGHT, ROWS_SEEN = 40, 12
+LETTERS_WIDE = 84  # letters that the page has to be wide, for each figure to have its column
 
 
 class ToolDrawerPage(ReadingPage):
@@ -60,11 +65,9 @@ class ToolDrawerPage(ReadingPage):
         self._table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self._table.setTabKeyNavigation(False)
         self._table.verticalHeader().hide()
-        self._table.verticalHeader().setDefaultSectionSize(40)
-        head = self._table.horizontalHeader()
-        head.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        head.setMinimumSectionSize(130)
+        self._table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        self._table.horizontalHeader().setMinimumSectionSize(130)
+        self._find_room()
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             inside = Qt.ShortcutContext.WidgetShortcut
@@ -73,7 +76,7 @@ class ToolDrawerPage(ReadingPage):
         self._put_away.clicked.connect(self._away)
         drawer.column.addWidget(self._none)
         drawer.column.addWidget(self._table)
-        row = QHBoxLayout()
+        row = FlowRow()
         change = QPushButton(tr("Change the chosen one"))
         change.clicked.connect(self._open)
         row.addWidget(change)
@@ -81,7 +84,6 @@ class ToolDrawerPage(ReadingPage):
         try_out = QPushButton(tr("Try the chosen one out: gauge study"))
         try_out.clicked.connect(self._try_out)
         row.addWidget(try_out)
-        row.addStretch(1)
         drawer.column.addLayout(row)
         self._buttons = (change, self._put_away, try_out)
         self.column.addWidget(drawer)
@@ -95,8 +97,7 @@ class ToolDrawerPage(ReadingPage):
         self._none.setVisible(not tools)
         for widget in (self._table, *self._buttons):
             widget.setVisible(bool(tools))
-        head = self._table.horizontalHeader().sizeHint().height()
-        self._table.setFixedHeight(min(12, len(tools)) * 40 + head + 4)
+        self._give_height()
         row = self._model.row_of(chosen.name) if chosen else None
         if tools:
             self._table.selectRow(row or 0)
@@ -107,6 +108,35 @@ class ToolDrawerPage(ReadingPage):
                 self._leave_study()
             else:
                 self._study.show_tool(studied)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._find_room()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._find_room()
+
+    def _find_room(self) -> None:
+        """Put the figures into one column where the letters leave no room for several."""
+        chosen = self._table.currentIndex().row()
+        narrow = self.width() < LETTERS_WIDE * self.fontMetrics().averageCharWidth()
+        self._model.fold(narrow)
+        head, grow = self._table.horizontalHeader(), QHeaderView.ResizeMode
+        head.setSectionResizeMode(grow.ResizeToContents)
+        head.setSectionResizeMode(1 if narrow else 0, grow.Stretch)
+        rows = self._table.verticalHeader()
+        rows.setSectionResizeMode(grow.ResizeToContents if narrow else grow.Interactive)
+        if chosen >= 0:
+            self._table.selectRow(chosen)
+        self._give_height()
+
+    def _give_height(self) -> None:
+        """Show all rows, or as many as a page has room for."""
+        rows = self._table.verticalHeader()
+        seen = sum(rows.sectionSize(row) for row in range(min(ROWS_SEEN, rows.count())))
+        self._table.setFixedHeight(seen + self._table.horizontalHeader().sizeHint().height() + 4)
 
     def _chosen(self) -> ToolShown | None:
         index = self._table.currentIndex()

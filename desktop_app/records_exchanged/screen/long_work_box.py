@@ -12,8 +12,11 @@ from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, Telling
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
+
+UNDER_WAY = tr("It is under way: wait until it is done, or stop it.")
 
 
 class LongWorkBox(Section):
@@ -54,7 +57,7 @@ class LongWorkBox(Section):
         self._under_way = Telling(self._host, self, words, work, ended, gave_up)
         self._under_way.stepped.connect(self._progress.step)
         self._progress.begin(words)
-        self._begin.setEnabled(False)
+        self._allow()
         self._said.hide()
 
     @Slot()
@@ -62,9 +65,16 @@ class LongWorkBox(Section):
         if self._under_way is not None:
             self._under_way.stop()
 
+    def _allow(self) -> None:
+        """Let be pressed what can be, and say why the rest can't."""
+        off_because(self._begin, self._why_not())
+
+    def _why_not(self) -> str:
+        return "" if self._under_way is None else UNDER_WAY
+
     def _over(self, words: str) -> None:
         self._under_way = None
         self._progress.end()
-        self._begin.setEnabled(True)
+        self._allow()
         self._said.setText(words)
         self._said.show()

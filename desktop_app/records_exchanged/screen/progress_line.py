@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -37,7 +38,7 @@ class ProgressLine(QWidget):
         """Show that something has begun."""
         self._words.setText(f"{words} …")
         self._bar.setRange(0, 0)
-        self._stop.setEnabled(True)
+        off_because(self._stop, "")
         self.show()
 
     def end(self) -> None:
@@ -54,6 +55,6 @@ class ProgressLine(QWidget):
 
     @Slot()
     def _press(self) -> None:
-        self._stop.setEnabled(False)
+        off_because(self._stop, tr("It stops as soon as it can."))
         self._words.setText(tr("Stopping …"))
         self.stop_wanted.emit()

@@ -15,6 +15,7 @@ from desktop_app.records_exchanged.screen.columns_box import ColumnsBox
 from desktop_app.records_exchanged.screen.export_box import ExportBox
 from desktop_app.records_exchanged.screen.file_box import FileBox
 from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
+from desktop_app.records_exchanged.screen.long_work_box import UNDER_WAY
 from desktop_app.records_exchanged.screen.questions_box import QuestionsBox
 from desktop_app.records_exchanged.screen.restore_box import BackupsToShow, RestoreBox
 from desktop_app.records_exchanged.screen.trial_box import TrialBox
@@ -26,7 +27,8 @@ from desktop_app.shop_record.backups.backups_found import backup_folders
 from desktop_app.shop_record.backups.restore_drill import last_drill
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.off_where_shut import off_where_shut
+from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.off_where_shut import off_where_shut, why_shut
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.place_names import RECORDS
 from desktop_app.shop_window.texts import plain_label
@@ -124,7 +126,7 @@ class RecordsPage(ReadingPage):
         """Let nothing about the file be changed while it is tried or brought in."""
         self._busy = yes
         for box in self._steps:
-            box.setEnabled(not yes and self._desk.why_shut is None)
+            off_because(box, why_shut(self._desk) or (UNDER_WAY if yes else ""))
         if self._trial.isVisible():
             QTimer.singleShot(0, self, self._show_trial)  # once what came of it stands there
 

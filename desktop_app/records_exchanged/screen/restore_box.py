@@ -18,6 +18,7 @@ from desktop_app.shop_record.backups.backups_found import BackupFound, backups_f
 from desktop_app.shop_record.backups.restore import Restored, restore_backup
 from desktop_app.shop_record.backups.restore_drill import Drill
 from desktop_app.shop_record.counted_words import entries_counted, photos_counted
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 
 _WHAT = tr(
@@ -27,6 +28,8 @@ _WHAT = tr(
 )
 _FILES = tr("Backups (*.zip manifest.json);;All files (*)")
 _NONE = tr("No backup was found. If you have one on another disk, press “Another backup…”.")
+
+_UNCHOSEN = tr("Choose a backup first: in the list, or with “Another backup…”.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +89,7 @@ class RestoreBox(LongWorkBox):
             at += 1
         self.column.insertLayout(at, buttons)
         self.column.addWidget(self._open, alignment=Qt.AlignmentFlag.AlignLeft)
-        self._begin.setEnabled(False)
+        self._allow()
         for hidden in (self._holds, self._trial, self._open):
             hidden.hide()
 
@@ -128,10 +131,18 @@ class RestoreBox(LongWorkBox):
         row = self._list.currentRow()
         return self._shown[row] if 0 <= row < len(self._shown) else None
 
+    def _allow(self) -> None:
+        super()._allow()
+        off_because(self._other, super()._why_not())
+
+    def _why_not(self) -> str:
+        none = "" if self._chosen_one() is not None else _UNCHOSEN
+        return super()._why_not() or none
+
     @Slot()
     def _chosen(self) -> None:
         one = self._chosen_one()
-        self._begin.setEnabled(one is not None and self._under_way is None)
+        self._allow()
         self._holds.setText("\n".join(one.lines(self._drill)) if one is not None else "")
         self._holds.setVisible(one is not None)
 
@@ -189,7 +200,6 @@ class RestoreBox(LongWorkBox):
     def _over(self, words: str) -> None:
         super()._over(words)
         self._said.setVisible(bool(words))
-        self._other.setEnabled(True)
         self._chosen()
 
     def _say(self, words: str) -> None:

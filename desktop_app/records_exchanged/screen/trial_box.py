@@ -15,6 +15,7 @@ from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.row_reader import RowReader
 from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
+from desktop_app.records_exchanged.screen.long_work_box import UNDER_WAY
 from desktop_app.records_exchanged.screen.outcome_box import OutcomeBox, counted
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import Telling
@@ -24,6 +25,7 @@ from desktop_app.shop_record.counted_words import rows_counted
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -81,7 +83,7 @@ class TrialBox(Section):
         why = self._file.why_not()
         self._first.setText(why)
         self._first.setVisible(bool(why))
-        self._try.setEnabled(not why)
+        off_because(self._try, why)
         self.setVisible(self._file.found is not None)
 
     def _say(self, words: str) -> None:
@@ -107,7 +109,7 @@ class TrialBox(Section):
         self._say("")
         for widget in (self._bring, self._outcome, self._away):
             widget.hide()
-        self._try.setEnabled(False)
+        off_because(self._try, UNDER_WAY)
         self.working.emit(True)
 
     @Slot()
@@ -117,7 +119,7 @@ class TrialBox(Section):
 
     def _over(self) -> None:
         self._under_way = None
-        self._try.setEnabled(not self._file.why_not())
+        off_because(self._try, self._file.why_not())
         self._try.setFocus()
         self._progress.end()
         self.working.emit(False)

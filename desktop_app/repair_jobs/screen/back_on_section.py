@@ -12,7 +12,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.check_list import CheckList
-from desktop_app.repair_jobs.screen.done_by_field import DoneByField
+from desktop_app.repair_jobs.screen.done_by_field import IF_ANOTHER, DoneByField
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.repair_jobs.who_did_what import check_search
@@ -76,7 +76,9 @@ class BackOnSection(Section):
         grid = QGridLayout()
         for place, box in enumerate(self._boxes.values()):
             grid.addWidget(box, 0, place)
-        grid.addWidget(Labelled(self._who.accessibleName(), self._who), 0, len(self._boxes))
+        grid.addWidget(
+            Labelled(self._who.accessibleName(), self._who, IF_ANOTHER), 0, len(self._boxes)
+        )
         self.column.addLayout(grid)
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:

@@ -9,7 +9,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.row_field import RowField
-from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_in
+from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, code_meant, codes_in
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
@@ -61,6 +61,7 @@ class CodeRows(QWidget):
         self._job = job
         self._chip_row.clear()
         here = [code for code in job.codes if code.stage == self._stage]
+        locked = self._stage == "after repair" and job.left_at is not None
         meanings = code_book().meanings
         for code in here:
             means = meanings.get(code.code, "")
@@ -68,7 +69,8 @@ class CodeRows(QWidget):
             chip = QPushButton(f"{code.code} {kind}{': ' + means if means else ''}  ✕")
             chip.setProperty("row", code.id)
             chip.setAccessibleName(tr("Take out {code}, {kind}", code=code.code, kind=kind))
-            chip.setToolTip(tooltip(tr("Press to take it out")))
+            if not locked:  # else why not, which stands over all of the box
+                chip.setToolTip(tooltip(tr("Press to take it out")))
             chip.clicked.connect(self._strike)
             self._chip_row.addWidget(chip)
         self._chips.setVisible(bool(here))
@@ -89,7 +91,7 @@ class CodeRows(QWidget):
         if not found:
             trouble = CodeTrouble(
                 tr("“{text}” is not a trouble code.", text=text.strip()),
-                do=tr("A code is a letter P, C, B or U and four digits, such as P0300."),
+                do=_what_to_type(text),
             )
             self._say(trouble.sentence() if text.strip() else "")
             return None
@@ -103,11 +105,8 @@ class CodeRows(QWidget):
         ]
         # What is no code stays in the field with its complaint; the others are written down.
         self._field.setText(" ".join(unread))
-        self._say(
-            tr("“{text}” is not a trouble code; the others are.", text=" ".join(unread))
-            if unread
-            else ""
-        )
+        others = tr("“{text}” is not a trouble code; the others are.", text=" ".join(unread))
+        self._say(f"{others} {_what_to_type(unread[0])}" if unread else "")
         return found
 
     def _say(self, words: str) -> None:
@@ -117,3 +116,10 @@ class CodeRows(QWidget):
     @Slot()
     def _strike(self) -> None:
         self._desk.do(actions.strike_code, int(self.sender().property("row")))
+
+
+def _what_to_type(text: str) -> str:
+    meant = code_meant(text)
+    if meant:
+        return tr("With its letter: type {code} if that is meant.", code=meant)
+    return tr("A code is a letter P, C, B or U and four digits, such as P0300.")

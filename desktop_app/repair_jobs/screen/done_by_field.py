@@ -20,6 +20,8 @@ NAMES: Mapping[Did, str] = {
     "proved": tr("Proved by"),
 }
 
+IF_ANOTHER = tr("only if it was not the technician")
+
 
 class DoneByField(PersonField):
     """The people of the shop; without an answer it was the technician, or nobody said."""

@@ -97,8 +97,9 @@ class FoundSection(Section):
         self._show_caution(job.system)
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
-        """Return where the cause is said."""
-        return self._cause if about == "cause" else None
+        """Return where the cause, the technician or the system is said."""
+        fields = {"cause": self._cause, "technician": self._person, "system": self._system}
+        return fields.get(about)
 
     def _lay_out(self) -> None:
         system = Labelled(tr("System"), self._system)

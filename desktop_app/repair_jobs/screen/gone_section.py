@@ -12,11 +12,14 @@ from desktop_app.language import as_kept, as_shown, tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.distance import distance_in_words
 from desktop_app.repair_jobs.hand_over import (
+    REFUSED,
     OpenAnswer,
     hand_over_question,
+    left_open,
     listed,
     open_answers,
     refit_unanswered,
+    still_to_say,
     unanswered_words,
 )
 from desktop_app.repair_jobs.job_view import JobView
@@ -28,8 +31,10 @@ from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
 from desktop_app.repair_jobs.rate_of_use import ShopUse
 from desktop_app.repair_jobs.screen.odometer_out_box import OdometerOutBox
 from desktop_app.repair_jobs.screen.proof_asked_box import ProofAskedBox
+from desktop_app.repair_jobs.screen.refused_here import RefusedHere
 from desktop_app.repair_jobs.screen.ways_to_answers import WaysToAnswers
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
+from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, WordsField, save_everything
@@ -81,6 +86,8 @@ class GoneSection(Section):
         self._told: tuple[str, ...] = ()  # what was missing when the button was pressed
         self._ways = WaysToAnswers()
         self._ways.wanted.connect(self.answer_wanted)
+        self._refused = RefusedHere(desk, self)
+        self._refused.changed.connect(self._refused_anew)
         self._sheet = QPushButton(tr("The sheet for the customer…"))
         self._sheet.setToolTip(tooltip(tr("The sheet for the counter: look, print, save (Ctrl+P)")))
         self._sheet.clicked.connect(self._sheet_pressed)
@@ -132,28 +139,32 @@ class GoneSection(Section):
         self._leave.setVisible(not gone)
         self._sheet.setVisible(gone)
         missing = () if gone else self._open_answers(job)
-        self._ways.show_answers(missing)
-        words = tuple(one.words for one in missing)
+        left = () if gone else left_open(job, anybody=bool(self._desk.ask(people_here)))
+        self._refused.look()
+        refused = () if gone else self._refused.answers()
+        self._ways.show_answers((*refused, *missing, *left))
+        words = tuple(one.words for one in (*refused, *missing))
         if words != self._told:
             self._told = ()  # something of it is answered: it is not asked for any more as it was
         if gone:
             day = day_in_words(date.fromisoformat(str(job.left_on)))
             if job.odometer_out is None:
-                left = tr("Left on {day}. Under watch from then on.", day=day)
+                said = tr("Left on {day}. Under watch from then on.", day=day)
             else:
-                left = tr(
+                said = tr(
                     "Left on {day} at {reading}. Under watch from then on.",
                     day=day,
                     reading=distance_in_words(job.odometer_out, unit_of(job)),
                 )
-            self._missing.setText(left)
+            self._missing.setText(said)
             return
-        said = (
-            tr("Still to say: {missing}.", missing="; ".join(words))
-            if words
-            else tr("Everything is said.")
-        )
-        self._missing.setText(f"{said} {self._unanswered(job)}".rstrip())
+        open_ones = still_to_say(refused, missing, left)
+        self._missing.setText(f"{open_ones} {self._unanswered(job)}".rstrip())
+
+    @Slot()
+    def _refused_anew(self) -> None:
+        if self._job is not None:
+            self._show_hand_over(self._job)
 
     def _unanswered(self, job: JobView) -> str:
         """Say how many points of closing up nobody has answered; they stop nothing."""
@@ -165,8 +176,10 @@ class GoneSection(Section):
     def _open_answers(self, job: JobView) -> tuple[OpenAnswer, ...]:
         return open_answers(job, tuple(self._open_origins(job.id)))
 
-    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
-        """Return where it is said what was declined."""
+    def answer_field(self, about: str, pair: int | None) -> QWidget | None:
+        """Return where it is said what was declined, or a field that stands refused."""
+        if about == REFUSED and pair is not None:
+            return self._refused.field(pair)
         return self._declined if about == "declined" else None
 
     def _question(self, job: JobView) -> str:
@@ -193,9 +206,12 @@ class GoneSection(Section):
         job = self._job
         if not self._out.is_settled():
             return
+        self._refused.look(at_all=True)
+        self._show_hand_over(job)
+        refused = tuple(one.words for one in self._refused.answers())
         missing = tuple(one.words for one in self._open_answers(job))
-        if missing:
-            self._say_missing(missing)
+        if refused or missing:
+            self._say_missing(refused, missing)
             return
         question = self._question(job)
         if question:
@@ -203,15 +219,22 @@ class GoneSection(Section):
             return
         self._let_it_go()
 
-    def _say_missing(self, missing: tuple[str, ...]) -> None:
+    def _say_missing(self, refused: tuple[str, ...], missing: tuple[str, ...]) -> None:
         """Say what must be said first, and go to the ways there; it is told until one is gone."""
-        self._told = missing
+        told = self._told = (*refused, *missing)
+        said = []
+        if refused:
+            said.append(
+                tr("Before the car leaves, mend or empty: {listed}.", listed=listed(refused))
+            )
+        if missing:
+            said.append(tr("Before the car leaves, say {listed}.", listed=listed(missing)))
         self._desk.told.emit(
             Notice(
-                tr("Before the car leaves, say {listed}.", listed=listed(missing)),
-                kept=tr("Everything so far is kept."),
+                " ".join(said),
+                kept="" if refused else tr("Everything so far is kept."),
                 do=tr("The buttons above “Hand the car over” lead there."),
-                holds=lambda: self._told == missing,
+                holds=lambda: self._told == told,
             )
         )
         self._ways.setFocus()

@@ -1,4 +1,4 @@
-"""The head of a job's page: which job and car this is, and one row of what leads on from here."""
+"""The head of a job's page: which job and car this is, and what leads on from here."""
 
 from __future__ import annotations
 
@@ -7,14 +7,21 @@ from collections.abc import Iterable, Sequence
 from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.repair_jobs.screen.folded_buttons import FoldedButtons
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.look import LARGE
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+_ASIDE = 18  # pixels at both sides
 _APART = 12  # pixels between the car and when it came, and about the line in the row
 
 
 class JobHead(QWidget):
-    """As low as it can be: it stays in sight, and everything else of the page has to scroll."""
+    """As low as it can be: it stays in sight, and everything else of the page has to scroll.
+
+    In large letters one row of buttons has to do: those that find no room in it stand behind the
+    last one.
+    """
 
     def __init__(self, jumps: Iterable[QPushButton]) -> None:
         super().__init__()
@@ -29,12 +36,13 @@ class JobHead(QWidget):
         box = QWidget()
         box.setObjectName("close")  # its buttons have less room beside their words
         self._row = FlowRow(box, spacing=4)
-        for button in jumps:
-            self._row.addWidget(button)
-        self._row.addWidget(_between())
+        self._jumps = tuple(jumps)
+        self._line, self._more = _between(), FoldedButtons()
+        for one in (*self._jumps, self._line, self._more):
+            self._row.addWidget(one)
         self._leads: tuple[QPushButton, ...] = ()
         column = QVBoxLayout(self)
-        column.setContentsMargins(18, 0, 18, 0)
+        column.setContentsMargins(_ASIDE, 0, _ASIDE, 0)
         column.setSpacing(4)
         column.addLayout(self._named)
         column.addWidget(box)
@@ -60,12 +68,14 @@ class JobHead(QWidget):
             button.deleteLater()
         self._leads = tuple(leads)
         for button in self._leads:
-            self._row.addWidget(button)
+            self._row.insert_from_end(1, button)
             button.show()
+        self._fold()
 
     def event(self, event: QEvent) -> bool:
         if event.type() in (QEvent.Type.Resize, QEvent.Type.LayoutRequest):  # or another font
             self._fit()
+            self._fold()
         return super().event(event)
 
     def _fit(self) -> None:
@@ -76,6 +86,23 @@ class JobHead(QWidget):
         beside = car + when + _APART <= self._named.geometry().width()
         way = QBoxLayout.Direction
         self._named.setDirection(way.LeftToRight if beside else way.TopToBottom)
+
+    def _fold(self) -> None:
+        """Put behind the last button what finds no room; what is next to be done always has it."""
+        buttons, room = (*self._jumps, *self._leads), self.contentsRect().width()
+        room, apart = room - 2 * _ASIDE, self._row.spacing()
+        wide = {one: one.sizeHint().width() + apart for one in buttons}
+        folded: list[QPushButton] = []
+        if self.font().pointSize() > LARGE and sum(wide.values()) + _APART > room:
+            room -= self._more.sizeHint().width()
+            in_turn = sorted(buttons, key=lambda one: one.objectName() != "next")
+            for one in in_turn:
+                room -= wide[one]
+                if room < 0:
+                    folded.append(one)
+            folded.sort(key=buttons.index)
+        self._line.setVisible(not folded)
+        self._more.fold(buttons, folded)
 
 
 def _between() -> QWidget:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Signal, Slot
@@ -18,12 +18,15 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.jumped_page import jump_buttons
 from desktop_app.shop_window.keys import press_by
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import tooltip
 
 LONGEST = 120  # letters of a car's name in the head
+_IN_PART = tr("This could be shown only in part, and so nothing in it can be changed.")
 HeadLine = Callable[[JobView], str]
 # The earlier jobs (id, number) that a job may be a return of and that nobody has judged.
 MaybeBack = Callable[[int], Sequence[tuple[int, str]]]
@@ -61,13 +64,21 @@ class JobPage(QWidget):
         column.setSpacing(4)
         column.addWidget(self._head)
         column.addWidget(self._page, 1)
-        for _, section in sections:
-            self._page.column.addWidget(section)
         shop_use_kept(desk)  # hears of a visit before this page reads how the cars are used
         desk.changed.connect(self._reread)
 
+    def lay(self) -> Iterator[QWidget]:
+        """Lay the sections onto the page that are not there yet, one with each step."""
+        for _, section in self._sections:
+            if self._page.column.indexOf(section) < 0:
+                self._page.column.addWidget(section)
+                section.show()  # not with the next layout: a jump would find it hidden
+                yield self
+
     def open_job(self, job_id: int) -> None:
         """Show a job from its top."""
+        for _ in self.lay():
+            pass
         if job_id != self.job_id:
             self.say_above("")
         self.job_id = job_id
@@ -100,6 +111,12 @@ class JobPage(QWidget):
                 self._page.ensureWidgetVisible(field, 50, 150)
                 field.setFocus()
 
+    def line_entered(self, line: LineField) -> None:
+        """Go on from a line after Enter; not from what is refused, nor where rows are made."""
+        waits = line.unsaved() and self._desk.record.away is None
+        if not line.makes_rows and not waits:
+            line.focusNextChild()
+
     def number(self) -> str:
         """Return the number of the job that is shown."""
         return self._number
@@ -122,7 +139,7 @@ class JobPage(QWidget):
         job = self._read(self.job_id)
         if job is None and self._desk.record.away is not None and self._shown == self.job_id:
             return  # it stays as it was read, to go on in
-        self._page.setEnabled(job is not None)
+        off_because(self._page, "" if job is not None else tr("This job can't be shown."))
         if job is None:
             return
         self._shown = self.job_id
@@ -136,7 +153,8 @@ class JobPage(QWidget):
         self._say(lambda: self._show_others(job))
         for _, section in self._sections:
             # What could be shown only in part must not be worked on.
-            section.setEnabled(self._say(partial(section.show_job, job)))  # type: ignore[attr-defined]
+            whole = self._say(partial(section.show_job, job))  # type: ignore[attr-defined]
+            off_because(section, "" if whole else _IN_PART)
 
     def _read(self, job_id: int) -> JobView | None:
         """Read the job; where that can't be, say why in the head and in the notice strip."""

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import QSize, Slot
+from PySide6.QtWidgets import QStyle, QStyleOptionComboBox
 
 from desktop_app.language import tr
+from desktop_app.shop_window.choice_list import SPARE
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 
@@ -20,9 +22,19 @@ class PersonField(KeptChoiceField):
     def __init__(self, desk: Desk, name: str, save: Callable[[Any], object]) -> None:
         super().__init__(desk, name, [], save)
 
+    def minimumSizeHint(self) -> QSize:
+        """Say the width in which who is chosen is read; the names come when it is shown already."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        said = QSize(self.fontMetrics().horizontalAdvance(self.currentText()), 0)
+        kind = QStyle.ContentsType.CT_ComboBox
+        wide = self.style().sizeFromContents(kind, option, said, self).width() + SPARE
+        return super().minimumSizeHint().expandedTo(QSize(wide, 0))
+
     def show_people(self, nobody: tuple[Any, str], people: Sequence[tuple[Any, str]]) -> None:
         """Offer these (value, name), and `nobody` before them."""
         self.set_choices([nobody, *people, *(() if people else ((ADD_NAMES, ADD_NAMES),))])
+        self.updateGeometry()
 
     @Slot()
     def choose(self) -> None:

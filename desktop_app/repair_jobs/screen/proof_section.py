@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
@@ -33,7 +33,7 @@ from desktop_app.repair_jobs.screen.caught_here_rows import CaughtHereRows
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
 from desktop_app.repair_jobs.screen.conditions_met_row import ConditionsMetRow
-from desktop_app.repair_jobs.screen.done_by_field import DoneByField
+from desktop_app.repair_jobs.screen.done_by_field import IF_ANOTHER, DoneByField
 from desktop_app.repair_jobs.screen.proof_steps_row import ProofStepsRow
 from desktop_app.repair_jobs.screen.readiness_rows import ReadinessRows
 from desktop_app.repair_jobs.screen.road_test_fields import RoadTestFields
@@ -42,9 +42,10 @@ from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.tab_order import first_stop
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.texts import plain_label
 
 WHY_LOCKED = " ".join(
     (
@@ -54,6 +55,7 @@ WHY_LOCKED = " ".join(
     )
 )
 CHOSEN_BEYOND = tr("“Same conditions” is chosen, and not every condition is written down as met.")
+LINES_OF_LEVEL = 2  # that are said of most
 # What the fitted parts of a job ask for as proof, beside what its system asks for.
 AskedByParts = Callable[[int], Sequence[str]]
 
@@ -79,6 +81,7 @@ class ProofSection(Section):
         self._readiness = ReadinessRows(desk)
         self._readings = plain_label("", wrap=True)
         self._means = plain_label("", wrap=True)
+        self._means.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._why_not = plain_label("", "quiet", wrap=True)
         self._caught = CaughtHereRows(desk)
         self._levels = QButtonGroup(self)
@@ -110,16 +113,20 @@ class ProofSection(Section):
             self._caught,
         ):
             self.column.addWidget(widget)
-        who = Labelled(self._who.accessibleName(), self._who)
+        who = Labelled(self._who.accessibleName(), self._who, IF_ANOTHER)
         place = self.column.indexOf(self._level_row) + 1
-        self.column.insertWidget(place, who, 0, Qt.AlignmentFlag.AlignLeft)
+        row = QHBoxLayout()  # a place at the left alone would give it the height of a wide one
+        row.addWidget(who)
+        row.addStretch(1)
+        self.column.insertLayout(place, row)
 
     def show_job(self, job: JobView) -> None:
         """Show what was proved on a job."""
         self._job = job
         kept: ProofKept = self._desk.ask(read_proof, job.id, shop_use(self._desk)) or ProofKept()
         self._who.show_job(job)
-        self._steps.show_steps(job.id, kept)
+        locked = WHY_LOCKED if job.left_at is not None else ""
+        self._steps.show_steps(job.id, kept, locked)
         checks = proof_checks(job.system)
         # What belongs to the drive comes last: what is asked of it stands right beneath.
         asked = (*checks.bay, CODES_READ, *self._asked_by_parts(job.id), *checks.road)
@@ -140,7 +147,7 @@ class ProofSection(Section):
         self._show_level(job, kept)
         self._caught.show_job(job, kept)
         for widget in self._closed_once_left:
-            widget.setEnabled(job.left_at is None)
+            off_because(widget, locked)
         self._why_locked.setVisible(job.left_at is not None)
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
@@ -158,7 +165,9 @@ class ProofSection(Section):
         self._why_not.setVisible(bool(self._why_not.text()))
         for button in self._levels.buttons():
             level = ProofLevel(self._levels.id(button))
-            button.setEnabled(why_not[level] is None)
+            unfit = why_not[level]
+            why = f"{unfit.what} {unfit.do}" if unfit is not None else ""
+            off_because(button, why if job.left_at is None else WHY_LOCKED, level.means)
             button.setText(level_words(level, kept.conditions, told))
             chosen = int(level) == job.proof_level
             if chosen != button.isChecked():
@@ -175,7 +184,8 @@ class ProofSection(Section):
             beyond = (CHOSEN_BEYOND,) if reached.chosen_beyond else ()
             doubts = (f"⚠  {words}" for words in (*beyond, *reached.doubts))
             self._means.setText("\n".join(one for one in (plain, *doubts) if one))
-        self._means.setVisible(bool(self._means.text()))
+        # As high before a level is chosen: what is below stays where it is.
+        self._means.setMinimumHeight(LINES_OF_LEVEL * self._means.fontMetrics().lineSpacing())
 
     def _levels_in_a_row(self) -> QWidget:
         box = QWidget()
@@ -183,7 +193,6 @@ class ProofSection(Section):
         for level in RECORDED_LEVELS:
             button = QPushButton(f"{int(level)}  {level.word}")
             button.setCheckable(True)
-            button.setToolTip(tooltip(level.means))
             button.setAccessibleName(tr("Proved: {word}", word=level.word))
             self._levels.addButton(button, int(level))
             row.addWidget(button)

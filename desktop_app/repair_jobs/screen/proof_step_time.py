@@ -14,7 +14,9 @@ from desktop_app.repair_jobs.typed_entry import read_moment
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.off_because import off_because
 
+_NONE_YET = tr("No step is ticked yet.")
 _HINT = tr("like 2026-11-16 14:05, or 14:05")
 
 
@@ -27,6 +29,7 @@ class ProofStepTime(QWidget):
         self._job_id: int | None = None
         self._steps: Mapping[str, str] = {}
         self._step = ChoiceField(tr("Step to put right"), [], self._choose)
+        self._step.setSizeAdjustPolicy(ChoiceField.SizeAdjustPolicy.AdjustToContents)
         self._at = LineField(tr("When it was done"), self._save)
         self._at_box = Labelled(tr("When it was done"), self._at, _HINT)
         row = QHBoxLayout(self)
@@ -52,7 +55,7 @@ class ProofStepTime(QWidget):
         self._step.set_choices([(one.id, one.words) for one in STEPS if one.id in steps])
         self._step.show_value(chosen if chosen in steps else next(iter(steps), None))
         self._show_moment()
-        self.setVisible(bool(steps))
+        off_because(self, "" if steps else _NONE_YET)  # there from the first: nothing moves down
 
     def _drop(self) -> None:
         """Empty the field for another step; a moment that was refused is told."""

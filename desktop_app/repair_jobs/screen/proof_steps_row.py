@@ -16,8 +16,9 @@ from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import put_back
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.signed_button import SignedButton
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.texts import plain_label
 
 _NONE_YET = tr("A press notes the time of its step.")
 
@@ -46,13 +47,14 @@ class ProofStepsRow(QWidget):
         column.addWidget(self._time)
         self._add_question()
 
-    def show_steps(self, job_id: int, kept: ProofKept) -> None:
-        """Show which steps of a job are ticked, and when."""
+    def show_steps(self, job_id: int, kept: ProofKept, why_off: str = "") -> None:
+        """Show which steps of a job are ticked, and when; `why_off` says why none can be now."""
         if job_id != self._job_id:
             self._ask("", "")
         self._job_id, self._kept = job_id, kept
         for step in STEPS:
             self._buttons[step.id].setChecked(step.id in kept.steps)
+            off_because(self._buttons[step.id], why_off, step.means)
         ticked = [one for one in STEPS if one.id in kept.steps]
         times = "  ·  ".join(f"{one.words} {_moment(kept.steps[one.id])}" for one in ticked)
         self._times.setText(times or _NONE_YET)  # there from the first: nothing moves down for it
@@ -66,7 +68,6 @@ class ProofStepsRow(QWidget):
         for number, step in enumerate(STEPS, start=1):
             button = SignedButton(f"{number}  {step.words}")
             button.setAccessibleName(tr("Step: {words}", words=step.words))
-            button.setToolTip(tooltip(step.means))
             button.setProperty("step", step.id)
             button.clicked.connect(self._press)
             self._buttons[step.id] = button

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.screen.done_by_field import DoneByField
+from desktop_app.repair_jobs.screen.done_by_field import IF_ANOTHER, DoneByField
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_hours
 from desktop_app.repair_jobs.who_actions import write_search_hours
@@ -23,8 +23,9 @@ class SearchFields:
         self._job: JobView | None = None
         self._who = DoneByField(desk, "searched")
         self._hours = LineField(SEARCH_HOURS, self._save_hours)
-        self.who_box = Labelled(self._who.accessibleName(), self._who)
-        self.hours_box = Labelled(SEARCH_HOURS, self._hours, tr("a part of Hours; may stay empty"))
+        self.who_box = Labelled(self._who.accessibleName(), self._who, IF_ANOTHER)
+        part = tr("spent on finding the cause, of all Hours under Back On; may stay empty")
+        self.hours_box = Labelled(SEARCH_HOURS, self._hours, part)
         self._holds = WhichHolds(desk, self.hours_box)
 
     def show_job(self, job: JobView) -> None:

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.language import tr
-from desktop_app.repair_jobs.hand_over import OpenAnswer
+from desktop_app.repair_jobs.hand_over import REFUSED, OpenAnswer
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.in_sight import bring_up
 
@@ -33,7 +33,8 @@ class WaysToAnswers(QWidget):
         self._buttons = []
         for place, one in enumerate(self._shown):
             button = QPushButton(f"→  {one.way}")
-            button.setAccessibleName(tr("Still to say: {missing}.", missing=one.words))
+            said = tr("Still to say: {missing}.", missing=one.words)
+            button.setAccessibleName(one.words if one.about == REFUSED else said)
             button.setProperty("place", place)
             button.clicked.connect(self._press)
             self._row.addWidget(button)

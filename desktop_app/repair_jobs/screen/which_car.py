@@ -21,6 +21,7 @@ from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, QuestionLine
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 
 
@@ -105,12 +106,12 @@ class WhichCar(Section):
     def shop_unit(self) -> None:
         """Let the odometer count as the shop does: nothing is known of the car."""
         self.keep_unit(self._desk.rules.unit_of_distance)
-        self._unit.setEnabled(True)
+        off_because(self._unit, "")
 
     def car_unit(self, unit: DistanceUnit) -> None:
         """Let the odometer count in what it counted in before."""
         self.keep_unit(unit)
-        self._unit.setEnabled(False)
+        off_because(self._unit, tr("The odometer of this car counted in this unit before."))
 
     def keep_unit(self, unit: str) -> None:
         """Choose a unit, unless it is none."""

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
-from PySide6.QtCore import QTimer, Signal, Slot
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -100,7 +101,8 @@ class WriteUpPage(ReadingPage):
         """Put the cursor where the work begins; an empty form counts in the shop's unit."""
         if not any(line.text() for line in self._lines().values()):
             self._which.shop_unit()
-        self._which.plate.setFocus()
+        empty = (line for line in (self._which.plate, self._which.odometer) if not line.text())
+        next(empty, self._concern).setFocus()  # what is typed next belongs to nothing that is there
         self._say_heard()
 
     def start_like(self, job_id: int) -> None:
@@ -268,16 +270,22 @@ class WriteUpPage(ReadingPage):
 
     @Slot()
     def _next_field(self) -> None:
-        """Go on to what is still to be said: of a known car its odometer, then the words."""
+        """Go on to what is still to be said: of a known car its odometer, then the words.
+
+        A question about what was typed lies in nobody's way: the next letters would press it.
+        """
         self._rested()
-        left = self.sender()
+        which, left = self._which, self.sender()
         known = self._known.known is not None and not self._known.is_another
-        if left in (self._which.plate, self._which.vin) and known:
-            self._which.odometer.setFocus()
-        elif left is self._which.odometer:
-            self._concern.setFocus()
+        lines = [which.plate, which.vin, which.about, which.odometer]
+        fields = [*lines, self._concern, self._customer, self._phone, self._brought, self._take_in]
+        if left in (which.plate, which.vin) and known:
+            there: QWidget = which.odometer
         else:
-            self.focusNextChild()
+            there = next(to for at, to in pairwise(fields) if at is left)
+        there.setFocus(Qt.FocusReason.TabFocusReason)
+        self.settle()
+        self.ensureWidgetVisible(there, 50, 80)
 
     @Slot()
     def keep_draft(self) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QCursor
 from PySide6.QtWidgets import QApplication, QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label
 
 Answers = Mapping[str, Callable[[], object]]
@@ -65,6 +66,8 @@ class AskedLine(QFrame):
         while above is not None and not isinstance(above, QScrollArea):
             above = above.parentWidget()
         if above is not None and self.isVisible():
+            if isinstance(above, ReadingPage):
+                above.settle()
             above.ensureWidgetVisible(self)
         if self.isVisible() and self.rect().contains(self.mapFromGlobal(QCursor.pos())):
             self._box.setEnabled(False)

@@ -42,7 +42,7 @@ class CauseBox(ReturnBox):
             self._helping[cause.id] = tick
             self._row.addWidget(tick)
         self.column.addWidget(self._main_box)
-        helped = plain_label(tr("What helped it along (as many as there were)"))
+        helped = plain_label(tr("What helped it along (as many as there were)"), wrap=True)
         for widget in (helped, box):
             self.column.addWidget(widget)
             widget.setHidden(judging.is_told)

@@ -37,6 +37,8 @@ class DangerBox(ReturnBox):
         ]
         self._deed = deeds_of(judging).say_dangerous
         self._choice = KeptChoiceField(desk, tr("Was it dangerous?"), answers, self._save)
+        shortest = KeptChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        self._choice.setSizeAdjustPolicy(shortest)  # its longest answer is wider than a narrow page
         self._box = Labelled(tr("Dangerous"), self._choice)
         self.column.addWidget(plain_label(_THINK_OF, "quiet", wrap=True))
         self.column.addWidget(self._box)

@@ -4,8 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QElapsedTimer, QModelIndex, Qt, QTimer, Signal, Slot
+from PySide6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QListView,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -31,11 +38,13 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.notice import not_accepted, not_sent
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import BACK
 from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
+NONE_WAITS = tr("No return waits for a judgement.")
 MATTERS = frozenset(
     (
         *("job", "visit", "vehicle", "vehicle_event", "return_link", "setting", "person"),
@@ -74,6 +83,10 @@ class ItsBackPage(QWidget):
         self._both = ThenAndNow(desk)
         self._chain = ChainRow()
         self._sheet: JudgingSheet | None = None
+        self._moved, self._hurry = QElapsedTimer(), 0  # since one moved in the list; how often
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.timeout.connect(self._show_marked)
         self._lay_out()
         self._both.job_chosen.connect(self.job_chosen)
         self._chain.job_chosen.connect(self.job_chosen)
@@ -160,7 +173,7 @@ class ItsBackPage(QWidget):
         self.waiting.emit(visits_waiting(rows))
         words = waiting_in_words(rows, today) if rows else NOTHING
         self._told.setText(words)
-        self._next.setEnabled(any(row.waits for row in rows))
+        off_because(self._next, "" if any(row.waits for row in rows) else NONE_WAITS)
         self._nothing.setText(tr("Choose a return on the left.") if rows else "")
         self._mark()
         if self._stale:
@@ -172,6 +185,7 @@ class ItsBackPage(QWidget):
 
     def _mark(self) -> None:
         """Mark in the list the return that is shown, or show the first one."""
+        self._moved.invalidate()  # nobody is in a hurry here
         if self._wanted is None and self._rows.rowCount():
             self._list.setCurrentIndex(self._rows.index(0))
         elif self._wanted is not None:
@@ -193,9 +207,22 @@ class ItsBackPage(QWidget):
             return
         if self._may_leave(row.key):
             self._wanted = row.key
-            self._show(row)
+            soon = QApplication.doubleClickInterval() // 2  # whoever goes on sooner reads neither
+            hurried = self._moved.isValid() and not self._moved.hasExpired(soon)
+            self._hurry = self._hurry + 1 if hurried else 0
+            self._moved.start()
+            if self._hurry > 1:  # a key is held: the list moves, the return follows when it rests
+                self._rest.start(soon)
+            else:
+                self._show(row)
         else:
             QTimer.singleShot(0, self, self._mark)
+
+    @Slot()
+    def _show_marked(self) -> None:
+        row = self._rows.row(self._list.currentIndex().row())
+        if row is not None and row.key == self._wanted:
+            self._show(row)
 
     def _may_leave(self, to: ReturnKey) -> bool:
         """Save what is only typed; False, with a notice, where a field would be lost."""

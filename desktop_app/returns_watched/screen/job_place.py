@@ -87,6 +87,8 @@ class JobPlace(QObject):
         page.back_wanted.connect(self.judge_wanted)
         gone.answer_wanted.connect(page.go_to_answer)
         gone.sheet_wanted.connect(page.sheet_wanted)
+        yield page
+        yield from page.lay()
         return page
 
     def _heard(self, similar: QWidget) -> HeardSection:

@@ -25,10 +25,17 @@ from desktop_app.shop_window.fields import Labelled, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.notice import Notice
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 
 About = Callable[[Judging], object]  # what of a return a question is about
 APART, TOGETHER = tr("These are two vehicles"), tr("It is the same vehicle after all")
+TWO_VEHICLES = tr(
+    "These are said to be two vehicles, and then it is no return. If they are one, press "
+    "“{together}” first.",
+    together=TOGETHER,
+)
+UNJUDGED = tr("It is not judged yet. Press an answer first.")
 
 
 class JudgementBox(ReturnBox):
@@ -70,18 +77,20 @@ class JudgementBox(ReturnBox):
         main = judging.judgement
         self._decided.setText(judging.decided(in_window=in_window))
         self._own_job.show_return(judging)
+        apart = "" if judging.same_vehicle else TWO_VEHICLES
+        unjudged = "" if main is not None else UNJUDGED
         for judgement, button in self._answers.items():
             button.setChecked(main is judgement)
-            button.setEnabled(judging.same_vehicle)
+            off_because(button, apart)
         comeback = main is not None and main.is_comeback
         self._also_box.setVisible(comeback and not judging.is_told)
         for judgement, tick in self._also.items():
             tick.setChecked(judgement in judging.also)
             tick.setVisible(judgement is not main)
         self._also_row.invalidate()
-        self._back.setEnabled(main is not None)
+        off_because(self._back, unjudged)
         self._confirm.setVisible(not judging.second_look and not judging.is_told)
-        self._confirm.setEnabled(main is not None and judging.same_vehicle)
+        off_because(self._confirm, apart or unjudged)
         self._apart.setText(APART if judging.same_vehicle else TOGETHER)
         self._unconfirm.setVisible(bool(judging.second_look))
         self._apart.setVisible(not judging.is_told)

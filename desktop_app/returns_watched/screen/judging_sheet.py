@@ -54,14 +54,15 @@ class JudgingSheet(QWidget):
 
     @Slot()
     def _add_next(self) -> None:
-        box = self._to_come.pop(0)(self._desk, self._judging)
+        make = self._to_come.pop(0)
+        if self._to_come:
+            QTimer.singleShot(0, self, self._add_next)
+        box = make(self._desk, self._judging)
         self._others.append(box)
         self._add(box)
         box.show_return(self._judging)
         box.show()  # not with the next layout: keys typed meanwhile would find it hidden
         self.grown.emit()
-        if self._to_come:
-            QTimer.singleShot(0, self, self._add_next)
 
     def _add(self, box: JudgementBox | _Below) -> None:
         self._column.addWidget(box)

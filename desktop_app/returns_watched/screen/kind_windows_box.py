@@ -21,6 +21,7 @@ from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -29,6 +30,7 @@ WHAT_IT_MEANS = tr(
     "counts. A change holds for cars handed over from now on; jobs that have left keep "
     "the window that they were handed over with."
 )
+NO_KIND = tr("Choose a part kind first.")
 
 
 class KindWindowsBox(Section):
@@ -73,7 +75,7 @@ class KindWindowsBox(Section):
             self._show_promise()
         else:
             self._form.show_unit(self._unit())
-            self._form.setEnabled(False)  # nobody could say of what kind it is
+            off_because(self._form, NO_KIND)
 
     def _offer_kinds(self) -> None:
         chosen = self._kind.currentData()
@@ -148,7 +150,7 @@ class KindWindowsBox(Section):
 
     def _show_promise(self) -> None:
         kind = str(self._kind.currentData())
-        self._form.setEnabled(bool(kind))
+        off_because(self._form, "" if kind else NO_KIND)
         self._form.setAccessibleName(f"{self.accessibleName()}, {self._name(kind)}")
         own = self._promises.get(kind)
         holds = own or shop_promise(self._desk.rules)

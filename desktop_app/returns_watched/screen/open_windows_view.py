@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QHBoxLayout,
     QHeaderView,
     QPushButton,
@@ -28,10 +29,14 @@ from desktop_app.returns_watched.screen.watch_rows import (
 from desktop_app.returns_watched.stored_watch_place import WatchPlace
 from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath, window_in_words
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 
+NO_JOB = tr("No job's window is open now.")
 ROOMY = 1150  # pixels; in a narrower window the table has no room for all its columns
+LETTERS_BESIDE = 84  # letters that the view has to be wide, for the table to stand beside the plane
+ROWS = 4  # rows of the table that are seen, at least, where it stands below the plane
 
 
 class OpenWindowsView(QWidget):
@@ -44,6 +49,7 @@ class OpenWindowsView(QWidget):
         self._place = WatchPlace()
         self._unit: DistanceUnit = "mi"
         self._today = date.min
+        self._at = -1  # the job that is told of; its row may be among those left out
         self._plane = WatchPlane()
         self._rows: WordedRows[WatchedJob] = WordedRows(
             HEADERS, lambda job: watch_words(job, self._unit)
@@ -86,7 +92,7 @@ class OpenWindowsView(QWidget):
             "quiet",
             wrap=True,
         )
-        both = QHBoxLayout()
+        both = self._beside = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         both.setSpacing(12)
         both.addWidget(self._plane, 4)
         listed = QVBoxLayout()
@@ -97,7 +103,7 @@ class OpenWindowsView(QWidget):
         foot = QHBoxLayout()
         foot.addWidget(self._said, 1)
         foot.addWidget(self._open_button, 0, Qt.AlignmentFlag.AlignTop)
-        self._open_button.setEnabled(False)
+        off_because(self._open_button, NO_JOB)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
@@ -107,19 +113,34 @@ class OpenWindowsView(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._table.leave_out((LEFT, STATE) if self.width() < ROOMY else ())
+        self._find_room()
         super().resizeEvent(event)
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._find_room()
+
+    def _find_room(self) -> None:
+        """Put the table below the plane where the letters leave no room beside it."""
+        below = self.width() < LETTERS_BESIDE * self.fontMetrics().averageCharWidth()
+        way = QBoxLayout.Direction
+        self._beside.setDirection(way.TopToBottom if below else way.LeftToRight)
+        head = self._table.horizontalHeader().sizeHint().height()
+        rows = ROWS * self._table.verticalHeader().defaultSectionSize()
+        self._table.setMinimumHeight(head + rows + 4 if below else 0)
+
     def _marked(self) -> WatchedJob | None:
-        row = self._table.marked_row()
-        return self._place.jobs[row] if 0 <= row < len(self._place.jobs) else None
+        return self._place.jobs[self._at] if 0 <= self._at < len(self._place.jobs) else None
 
     @Slot(int)
     def _look_at(self, at: int) -> None:
+        self._at = at
         self._plane.look_at(at)
         if at >= 0 and self._table.marked_row() != at:
             self._table.mark_row(at)
-        job = self._marked() if at >= 0 else None
-        self._open_button.setEnabled(job is not None)
+        job = self._marked()
+        off_because(self._open_button, "" if job is not None else NO_JOB)
         self._open_button.setText(
             tr("Open the job") if job is None else tr("Open {job}", job=job.job)
         )

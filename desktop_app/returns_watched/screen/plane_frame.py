@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -10,12 +11,14 @@ from PySide6.QtGui import QPainter, QPalette, QPen
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
 from desktop_app.returns_watched.plane_path import Spot
+from desktop_app.returns_watched.screen.plane_letters import USUAL, PlaneLetters, least_covering
 from desktop_app.returns_watched.watching import WatchedJob
 
-LANE = 26.0  # pixels; the strips for jobs that one of the two limits says nothing of
+LANE = 26.0  # pixels; the strips for jobs that one of the two limits says nothing of, at least
 AWAY = 18.0  # pixels from the middle of the marked mark to its name
 SEEN = 1.15  # shares of the window that the square shows, so that its end is seen as an end
-_LEFT, _TOP, _RIGHT, _BOTTOM = 76, 40, 16, 52  # the ring of the marked mark has room above
+_RING, _RIGHT, _GAP = 20, 16, 6  # pixels; the ring of the marked mark has room above
+_LINES = 9.5  # lines of words below each other, for the scale at the side to be read
 _STEPS = (0.0, 1 / 3, 2 / 3, 1.0)
 
 
@@ -25,27 +28,34 @@ class PlaneFrame:
 
     width: float
     height: float
+    letters: PlaneLetters = USUAL
+
+    @property
+    def lane(self) -> float:
+        """How wide the side strips are; a line of words stands in one."""
+        return max(LANE, self.letters.line)
 
     @property
     def square(self) -> QRectF:
         """Where both shares are known."""
-        left, below = _LEFT + LANE, _BOTTOM + LANE
+        line, aside = self.letters
+        left, top, below = aside + _GAP + self.lane, line + _RING, 2 * line + 2 * _GAP + self.lane
         return QRectF(
             left,
-            _TOP,
+            top,
             max(1.0, self.width - left - _RIGHT),
-            max(1.0, self.height - _TOP - below),
+            max(1.0, self.height - top - below),
         )
 
     def point(self, spot: Spot) -> QPointF:
         """Return the pixel of a place; what is not known lies in its strip."""
         square, (days, far) = self.square, spot
         if days is None:
-            x = square.left() - LANE / 2
+            x = square.left() - self.lane / 2
         else:
             x = square.left() + square.width() * min(days, SEEN) / SEEN
         if far is None:
-            return QPointF(x, square.bottom() + LANE / 2)
+            return QPointF(x, square.bottom() + self.lane / 2)
         return QPointF(x, square.bottom() - square.height() * min(far, SEEN) / SEEN)
 
     def straight(self, days: float, far: float) -> QPointF:
@@ -56,17 +66,26 @@ class PlaneFrame:
             square.bottom() - square.height() * far / SEEN,
         )
 
-    def beside(self, at: QPointF, wide: float, high: float) -> QRectF:
-        """Return where a mark's name stands: beside it, and never over what is written around."""
-        on_left = at.x() + AWAY + wide > self.width
-        x = at.x() - AWAY - wide if on_left else at.x() + AWAY
-        lowest = self.square.bottom() + LANE - high
-        return QRectF(x, min(max(at.y() - 26, self.square.top() + 1), lowest), wide, high)
+    def beside(
+        self, at: QPointF, wide: float, high: float, others: Sequence[QPointF] = ()
+    ) -> QRectF:
+        """Return where a mark's name stands: beside it, and never over what is written around.
+
+        Of the places beside it, it is the one that hides the fewest of the other marks.
+        """
+        right, left = at.x() + AWAY, at.x() - AWAY - wide
+        sides = [x for x in (right, left) if x >= 0 and x + wide <= self.width] or [max(0.0, left)]
+        highest, lowest = self.square.top() + 1, self.square.bottom() + self.lane - high
+        heights = [at.y() - 26, at.y() - AWAY - high, at.y() + AWAY, at.y() - AWAY - 2 * high]
+        places = [
+            QRectF(x, min(max(y, highest), lowest), wide, high) for y in heights for x in sides
+        ]
+        return least_covering(places, others)
 
     def paint_ground(self, painter: QPainter, palette: QPalette) -> None:
         """Paint the square and the strips; the shared border of all windows is a thin line."""
         square = self.square
-        whole = square.adjusted(-LANE, 0, 0, LANE)
+        whole = square.adjusted(-self.lane, 0, 0, self.lane)
         painter.fillRect(whole, palette.alternateBase())
         painter.fillRect(square, palette.base())
         painter.setPen(QPen(palette.mid().color(), 1, Qt.PenStyle.DotLine))
@@ -89,11 +108,11 @@ class PlaneFrame:
         both = job.window.rule == "both" and days and far
         painter.setPen(QPen(palette.text().color(), 3))
         if days:
-            foot = square.top() if both else square.bottom() + LANE
+            foot = square.top() if both else square.bottom() + self.lane
             head = end.y() if far else square.top()
             painter.drawLine(QPointF(end.x(), head), QPointF(end.x(), foot))
         if far:
-            start = square.right() if both else square.left() - LANE
+            start = square.right() if both else square.left() - self.lane
             stop = end.x() if days else square.right()
             painter.drawLine(QPointF(start, end.y()), QPointF(stop, end.y()))
 
@@ -109,21 +128,30 @@ class PlaneFrame:
         painter.setPen(palette.text().color())
         centre, right = Qt.AlignmentFlag.AlignHCenter, Qt.AlignmentFlag.AlignRight
         middle, left = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignLeft
-        below = square.bottom() + LANE + 2
+        metrics, (line, aside) = painter.fontMetrics(), self.letters
+        below, widest = square.bottom() + self.lane + 2, float(metrics.horizontalAdvance("100%"))
         for step in _STEPS:
             at = self.straight(step, step)
             part = f"{step:.0%}"
-            painter.drawText(QRectF(at.x() - 40, below, 80, 20), centre, part)
-            painter.drawText(QRectF(0, at.y() - 10, _LEFT - 6, 20), right | middle, part)
-        metrics = painter.fontMetrics()
+            if step in (0.0, 1.0) or square.width() / 3 / SEEN > widest + _GAP:
+                along_it = QRectF(at.x() - widest / 2, below, widest, line)
+                painter.drawText(along_it, centre | middle, part)
+            high = at.y() - line / 2 if step else at.y() - line  # what stands below has its line
+            painter.drawText(QRectF(0, high, aside, line), right | middle, part)
         up, along = (
             next((one for one in ways if metrics.horizontalAdvance(one) < self.width - 8), ways[-1])
             for ways in scale_words(job, unit)
         )
-        painter.drawText(QRectF(6, 2, self.width, 26), left | middle, up)
-        under = QRectF(0, below + 22, self.width - 4, 24)
+        painter.drawText(QRectF(6, 2, self.width, line), left | middle, up)
+        under = QRectF(0, below + line + 2, self.width - 4, line)
         painter.drawText(under, right | middle, along)
-        painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, tr("by time"))
+        by_time = QRectF(0, square.bottom(), aside, self.lane)
+        painter.drawText(by_time, right | middle, tr("by time"))
+
+
+def least_height(letters: PlaneLetters) -> int:
+    """Return the least height in which no words of the scale at the side touch each other."""
+    return round(_LINES * letters.line + 3 * _RING)
 
 
 def scale_words(

@@ -13,6 +13,7 @@ from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
 
 Typed = LineField | WordsField
@@ -29,7 +30,9 @@ class ReturnBox(Section):
     stale = Signal()
 
     def __init__(self, heading: str, desk: Desk, judging: Judging) -> None:
-        super().__init__(heading)
+        super().__init__("")
+        self.setAccessibleName(heading)
+        self.column.addWidget(plain_label(heading, "heading", wrap=True))  # it may be a question
         self.desk = desk
         self.judging = judging
         self._seen: dict[Typed, Judging] = {}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -117,20 +117,38 @@ class UnderWatchPage(QWidget):
 
 
 class _Roomy(QScrollArea):
-    """Scrolls what it holds where the window is too low for the text of both views."""
+    """Scrolls what it holds where the window is too low for the text of the view that is shown."""
 
-    LINES = 22  # enough for it; what wraps would ask for the height of the narrowest
+    LINES = 22  # enough for most; what says more asks for more
 
-    def __init__(self, views: QWidget) -> None:
+    def __init__(self, views: QStackedWidget) -> None:
         super().__init__()
         self._views = views
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setWidget(views)
+        views.currentChanged.connect(self._fit)
+        for place in range(views.count()):
+            if (view := views.widget(place)) is not None:
+                view.installEventFilter(self)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._fit()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Fit again when other words, or larger ones, are laid out."""
+        done = super().eventFilter(watched, event)
+        if event.type() == QEvent.Type.LayoutRequest:
+            QTimer.singleShot(0, self, self._fit)
+        return done
+
+    @Slot()
+    def _fit(self) -> None:
         room, least = self.viewport().size(), self.LINES * self.fontMetrics().lineSpacing()
+        view = self._views.currentWidget()
+        if view is not None and (layout := view.layout()) is not None:
+            least = max(least, layout.totalMinimumHeightForWidth(room.width()))
         self._views.resize(room.width(), max(room.height(), least))
 
 

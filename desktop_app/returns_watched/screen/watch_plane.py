@@ -20,7 +20,8 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.plane_path import PlanePath
-from desktop_app.returns_watched.screen.plane_frame import PlaneFrame
+from desktop_app.returns_watched.screen.plane_frame import PlaneFrame, least_height
+from desktop_app.returns_watched.screen.plane_letters import letters_of
 from desktop_app.returns_watched.watch_words import ends_in_words, state_of
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.texts import tooltip
@@ -57,10 +58,12 @@ class WatchPlane(QWidget):
         self.setMouseTracking(True)
         self.setAccessibleName(tr("The watch as a plane of days and distance"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(300, 230)
 
     def sizeHint(self) -> QSize:
         return QSize(500, 500)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(300, max(230, least_height(letters_of(self.fontMetrics()))))
 
     def show_jobs(
         self, jobs: Sequence[WatchedJob], paths: Sequence[PlanePath], unit: DistanceUnit
@@ -144,7 +147,7 @@ class WatchPlane(QWidget):
         painter.end()
 
     def _frame(self) -> PlaneFrame:
-        return PlaneFrame(self.width(), self.height())
+        return PlaneFrame(self.width(), self.height(), letters_of(self.fontMetrics()))
 
     def _lay_anew(self) -> None:
         frame = self._frame()
@@ -215,7 +218,9 @@ class WatchPlane(QWidget):
 
     def _name_it(self, painter: QPainter, at: QPointF, name: str) -> None:
         metrics = painter.fontMetrics()
-        box = self._frame().beside(at, metrics.horizontalAdvance(name) + 8, metrics.height() + 2)
+        others = [spot for place, spot in enumerate(self._spots) if place != self._at]
+        wide, high = metrics.horizontalAdvance(name) + 8, metrics.height() + 2
+        box = self._frame().beside(at, wide, high, others)
         painter.setPen(self.palette().text().color())
         painter.fillRect(box, self.palette().base())
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, name)

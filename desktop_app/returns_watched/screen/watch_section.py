@@ -24,6 +24,7 @@ from desktop_app.returns_watched.screen.asked_box import AskedBox
 from desktop_app.returns_watched.screen.owed_box import OwedBox
 from desktop_app.returns_watched.screen.promise_fields import RULES
 from desktop_app.returns_watched.signs import STANDING_SIGNS
+from desktop_app.returns_watched.standing import Standing
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
 from desktop_app.returns_watched.watch_words import days_in_words, window_in_words
 from desktop_app.returns_watched.window import Window
@@ -37,6 +38,7 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label
 
+NOT_LEFT = tr("What was done is written or ticked under Back On; the car has not left yet.")
 _UNTIL_THEN = tr(
     "The window starts when the car is handed over, and stays as it was "
     "given. An empty field is no such limit. Of several parts with a "
@@ -105,7 +107,8 @@ class WatchSection(Section):
         stands = signed(STANDING_SIGNS, found.standing.value)
         repaired = is_counted(job.cause_found, job.cause, job.correction, job.work)
         by_time = said_by_time(found.standing) if repaired else ""
-        self._stands.setText(f"{stands}\n{by_time}" if by_time else stands)
+        means = NOT_LEFT if found.standing is Standing.BACK_ON else by_time
+        self._stands.setText(f"{stands}\n{means}" if means else stands)
         days = 0 if job.window_months else job.window_days
         self._days.show_value(str(days) if days else "")
         self._months.show_value(str(job.window_months) if job.window_months else "")

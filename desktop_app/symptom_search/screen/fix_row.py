@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.fixes import Fix
 from desktop_app.symptom_search.led_there import LedThere
@@ -61,5 +62,5 @@ class FixRow(QWidget):
 
     @Slot()
     def _ask(self) -> None:
-        self._led.setEnabled(False)
+        off_because(self._led, tr("What led there stands below."))
         self.led_wanted.emit()

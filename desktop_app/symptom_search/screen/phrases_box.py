@@ -18,7 +18,8 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.keys import on_key
-from desktop_app.shop_window.off_where_shut import off_where_shut
+from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.off_where_shut import off_where_shut, why_shut
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.own_phrases import (
     MOST_LETTERS,
@@ -39,6 +40,7 @@ from desktop_app.symptom_search.untold_words import Untold
 
 _LISTED = tr("This shop's own phrases. Press one to change it or to take it away.")
 _NONE = tr("No phrase is the shop's own yet. What is kept here counts with the next letter typed.")
+_NOT_OURS = tr("No phrase of the shop's own is written above. Press one in the list first.")
 
 
 class PhrasesBox(QFrame):
@@ -170,7 +172,7 @@ class PhrasesBox(QFrame):
                 "So far it is read as {names}; kept here, the shop's meaning holds.", names=names
             )
         self._hint.setText(hint)  # empty it keeps its line, so that nothing below moves
-        self._away.setEnabled(same is not None and self._desk.why_shut is None)
+        off_because(self._away, why_shut(self._desk) or ("" if same is not None else _NOT_OURS))
 
     @Slot()
     def _press_keep(self) -> None:

@@ -43,7 +43,7 @@ WHEN_BACK = tr("The shop's server can't be reached: it is read here as soon as t
 
 
 class MondayBookPage(QWidget):
-    """The page; it opens on the week that ended last."""
+    """The page; it opens on the week that ended last when somebody first goes there."""
 
     job_chosen = Signal(int)
 
@@ -57,6 +57,7 @@ class MondayBookPage(QWidget):
         super().__init__(parent)
         self._desk, self._names, self._kinds = desk, names, kinds
         self._week = week_of(desk.today()).moved(-1)
+        self._seen = False
         self._stale = True
         self._asked: Errand | None = None
         self._writing: Errand | None = None
@@ -83,6 +84,9 @@ class MondayBookPage(QWidget):
         """Read the week again where something has changed."""
         week = self._field.fontMetrics().horizontalAdvance(" 2026-W47 ")
         self._field.setFixedWidth(week + BESIDE_WEEK)  # the text may be larger by now
+        if not self._seen:
+            self._seen, self._week = True, week_of(self._desk.today()).moved(-1)
+            self._show_week()
         if self._stale:
             self._read()
 

@@ -56,6 +56,10 @@
         <translation>Ningún asiento del historial habla de este trabajo.</translation>
     </message>
     <message>
+        <source>Mark an entry in the list first.</source>
+        <translation>Marque primero un asiento de la lista.</translation>
+    </message>
+    <message>
         <source>History</source>
         <translation>Historial</translation>
     </message>
@@ -98,6 +102,10 @@
     <message>
         <source>Takes back this entry alone; what came later stays.</source>
         <translation>Anula solo este asiento; lo que vino después queda.</translation>
+    </message>
+    <message>
+        <source>The history of this job is not read yet.</source>
+        <translation>El historial de este trabajo aún no se ha leído.</translation>
     </message>
     <message>
         <source>That did not work; it is a mistake of the program.</source>

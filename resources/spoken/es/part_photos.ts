@@ -2984,6 +2984,10 @@
         <translation>La página para teléfonos está cerrada. Elija la dirección de este equipo en la Wi-Fi propia del taller y abra la página; se cierra cuando lo hace este programa, o tras media hora sin fotos.</translation>
     </message>
     <message>
+        <source>This computer has no address that a phone could reach. Join the shop&apos;s Wi-Fi, then press “From a phone…” again.</source>
+        <translation>Este equipo no tiene ninguna dirección a la que llegue un teléfono. Conéctese a la Wi-Fi del taller y vuelva a pulsar “Desde un teléfono…”.</translation>
+    </message>
+    <message>
         <source>The phone&apos;s browser warns, once, of a certificate that nobody vouches for.</source>
         <translation>El navegador del teléfono avisa, una vez, de un certificado del que nadie responde.</translation>
     </message>
@@ -3162,6 +3166,10 @@
     <message>
         <source>Drop photos here, paste them (Ctrl+V), or choose files.</source>
         <translation>Suelte fotos aquí, péguelas (Ctrl+V), o elija archivos.</translation>
+    </message>
+    <message>
+        <source>No photo is chosen. Press one first.</source>
+        <translation>No hay ninguna foto elegida. Pulse una primero.</translation>
     </message>
     <message>
         <source>Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)</source>

@@ -2948,8 +2948,8 @@
         <translation>dibujo de {label}</translation>
     </message>
     <message>
-        <source>Type several readings of it with semicolons between: 12.70; 12.71; 12.70.</source>
-        <translation>Escriba varias lecturas separadas por punto y coma: 12.70; 12.71; 12.70.</translation>
+        <source>Type several readings of it with semicolons between: first; second; third.</source>
+        <translation>Escriba varias lecturas con punto y coma entre ellas: primera; segunda; tercera.</translation>
     </message>
     <message>
         <source>instrument, {label}</source>
@@ -3038,6 +3038,18 @@
     <message>
         <source>Read the same part again and again, taken off and set up anew each time. One person and ten readings will do; a second person shows what lies between two hands. What the readings scatter can then stand for this instrument in place of the usual figure.</source>
         <translation>Lea la misma pieza una y otra vez, quitándola y colocándola de nuevo cada vez. Bastan una persona y diez lecturas; una segunda persona muestra lo que hay entre dos manos. Lo que varían las lecturas puede valer después para este instrumento en lugar de la cifra habitual.</translation>
+    </message>
+    <message>
+        <source>This study&apos;s own figure counts already.</source>
+        <translation>La cifra propia de este estudio ya cuenta.</translation>
+    </message>
+    <message>
+        <source>The readings are too few for a figure of this instrument&apos;s own, as said above.</source>
+        <translation>Las lecturas son muy pocas para una cifra propia de este instrumento, como se dice arriba.</translation>
+    </message>
+    <message>
+        <source>The usual figure is what counts now.</source>
+        <translation>Lo que cuenta ahora es la cifra habitual.</translation>
     </message>
     <message>
         <source>first person</source>
@@ -3182,6 +3194,14 @@
     <message>
         <source>Repeats to</source>
         <translation>Repite dentro de</translation>
+    </message>
+    <message>
+        <source>What is known of it</source>
+        <translation>Lo que se sabe de él</translation>
+    </message>
+    <message>
+        <source>{head}: {figure}</source>
+        <translation>{head}: {figure}</translation>
     </message>
     <message>
         <source>usual</source>
@@ -3447,6 +3467,10 @@
     <message>
         <source>Add the dimension</source>
         <translation>Añadir la dimensión</translation>
+    </message>
+    <message>
+        <source>“What it asks” settles the unit.</source>
+        <translation>“Qué pide” decide la unidad.</translation>
     </message>
     <message>
         <source>Put in: {number}</source>
@@ -3733,6 +3757,10 @@
         <translation>dibujo de {name}</translation>
     </message>
     <message>
+        <source>There is no sheet yet. Wait until it is made, or make it again.</source>
+        <translation>Aún no hay hoja. Espere a que esté hecha o vuelva a hacerla.</translation>
+    </message>
+    <message>
         <source>Comparison sheet</source>
         <translation>Hoja de comparación</translation>
     </message>
@@ -3821,6 +3849,14 @@
         <translation>Página {number} de {pictures}</translation>
     </message>
     <message>
+        <source>The pages are as small as they get.</source>
+        <translation>Las páginas ya no pueden ser más pequeñas.</translation>
+    </message>
+    <message>
+        <source>The pages are as large as they get.</source>
+        <translation>Las páginas ya no pueden ser más grandes.</translation>
+    </message>
+    <message>
         <source>Drawing the pages</source>
         <translation>Se dibujan las páginas</translation>
     </message>
@@ -3901,8 +3937,8 @@
         <translation>Guardarlo con el trabajo</translation>
     </message>
     <message>
-        <source>Something is still missing, as said above</source>
-        <translation>Aún falta algo, como se dice arriba</translation>
+        <source>Something is still missing, as said above.</source>
+        <translation>Aún falta algo, como se dice arriba.</translation>
     </message>
     <message>
         <source>The drawer is empty: every instrument counts with the figures that are usual for its sort. Put your own in, and its own figures count.</source>

@@ -20,6 +20,14 @@
         <translation>Corríjalo o vacíelo primero.</translation>
     </message>
     <message>
+        <source>Your own shop…</source>
+        <translation>Su propio taller…</translation>
+    </message>
+    <message>
+        <source>Everything in this shop is invented: it is there to be tried</source>
+        <translation>Todo en este taller es inventado: está para probarlo</translation>
+    </message>
+    <message>
         <source>A car is here</source>
         <translation>Llegó un vehículo</translation>
     </message>

@@ -884,6 +884,10 @@
         <translation>“{written}” como {field}. {why}</translation>
     </message>
     <message>
+        <source>It is under way: wait until it is done, or stop it.</source>
+        <translation>Está en marcha: espere a que termine o deténgalo.</translation>
+    </message>
+    <message>
         <source>Stopped. Nothing was written.</source>
         <translation>Detenido. No se escribió nada.</translation>
     </message>
@@ -946,6 +950,10 @@
     <message>
         <source>Stop: {what}</source>
         <translation>Detener: {what}</translation>
+    </message>
+    <message>
+        <source>It stops as soon as it can.</source>
+        <translation>Se detiene en cuanto puede.</translation>
     </message>
     <message>
         <source>Stopping …</source>
@@ -1038,6 +1046,10 @@
     <message>
         <source>No backup was found. If you have one on another disk, press “Another backup…”.</source>
         <translation>No se halló ninguna copia de seguridad. Si tiene una en otro disco, pulse “Otra copia…”.</translation>
+    </message>
+    <message>
+        <source>Choose a backup first: in the list, or with “Another backup…”.</source>
+        <translation>Elija primero una copia: en la lista o con “Otra copia…”.</translation>
     </message>
     <message>
         <source>Bring it back into a new folder…</source>

@@ -564,6 +564,26 @@
         <translation>qué se rechazó o se dejó sin hacer (“nada” es una respuesta)</translation>
     </message>
     <message>
+        <source>who the technician is</source>
+        <translation>quién es el mecánico</translation>
+    </message>
+    <message>
+        <source>which system it is</source>
+        <translation>de qué sistema se trata</translation>
+    </message>
+    <message>
+        <source>“{field}” under “{section}” is not accepted</source>
+        <translation>“{field}” en “{section}” no se acepta</translation>
+    </message>
+    <message>
+        <source>To mend or empty: {fields}.</source>
+        <translation>Por corregir o vaciar: {fields}.</translation>
+    </message>
+    <message>
+        <source>Still to say, or to leave out: {left}. Figures by person and by system lack this job then.</source>
+        <translation>Falta decir, o se deja: {left}. Entonces este trabajo falta en las cifras por persona y por sistema.</translation>
+    </message>
+    <message>
         <source>{all_but_last} and {last}</source>
         <translation>{all_but_last} y {last}</translation>
     </message>
@@ -1555,8 +1575,8 @@
         <translation>{level} ({met} de {told} cumplidas)</translation>
     </message>
     <message>
-        <source>Saved</source>
-        <translation>Guardado</translation>
+        <source>Codes saved</source>
+        <translation>Códigos guardados</translation>
     </message>
     <message>
         <source>Codes, freeze frame, the car&apos;s own tests, misfire counters and trims are saved.</source>
@@ -2036,6 +2056,10 @@
         <translation>“{text}” no es un código de avería.</translation>
     </message>
     <message>
+        <source>With its letter: type {code} if that is meant.</source>
+        <translation>Con su letra: escriba {code} si es ese.</translation>
+    </message>
+    <message>
         <source>A code is a letter P, C, B or U and four digits, such as P0300.</source>
         <translation>Un código es una letra P, C, B o U y cuatro cifras, como P0300.</translation>
     </message>
@@ -2078,6 +2102,10 @@
     <message>
         <source>Proved by</source>
         <translation>Probado por</translation>
+    </message>
+    <message>
+        <source>only if it was not the technician</source>
+        <translation>solo si no fue el mecánico</translation>
     </message>
     <message>
         <source>the technician</source>
@@ -2208,6 +2236,10 @@
         <translation>Salió el {day} con {reading}. En observación desde entonces.</translation>
     </message>
     <message>
+        <source>Before the car leaves, mend or empty: {listed}.</source>
+        <translation>Antes de que salga el vehículo, corrija o vacíe: {listed}.</translation>
+    </message>
+    <message>
         <source>Still to say: {missing}.</source>
         <translation>Falta decir: {missing}.</translation>
     </message>
@@ -2270,6 +2302,14 @@
     <message>
         <source>More conditions</source>
         <translation>Más condiciones</translation>
+    </message>
+    <message>
+        <source>This could be shown only in part, and so nothing in it can be changed.</source>
+        <translation>Esto solo se pudo mostrar en parte, y por eso no se puede cambiar nada en ello.</translation>
+    </message>
+    <message>
+        <source>This job can&apos;t be shown.</source>
+        <translation>Este trabajo no se puede mostrar.</translation>
     </message>
     <message>
         <source>This job can&apos;t be shown: the record is damaged there</source>
@@ -2516,6 +2556,10 @@
         <translation>Probado: {word}</translation>
     </message>
     <message>
+        <source>No step is ticked yet.</source>
+        <translation>Todavía no hay ningún paso marcado.</translation>
+    </message>
+    <message>
         <source>like 2026-11-16 14:05, or 14:05</source>
         <translation>como 2026-11-16 14:05, o 14:05</translation>
     </message>
@@ -2672,8 +2716,8 @@
         <translation>Horas de búsqueda</translation>
     </message>
     <message>
-        <source>a part of Hours; may stay empty</source>
-        <translation>parte de Horas; puede quedar vacío</translation>
+        <source>spent on finding the cause, of all Hours under Back On; may stay empty</source>
+        <translation>las dedicadas a buscar la causa, de todas las Horas de “Montado de nuevo”; puede quedar vacío</translation>
     </message>
     <message>
         <source>Add this concern to that visit</source>
@@ -2722,6 +2766,10 @@
     <message>
         <source>How is it known?</source>
         <translation>¿Cómo se conoce?</translation>
+    </message>
+    <message>
+        <source>The odometer of this car counted in this unit before.</source>
+        <translation>El cuentakilómetros de este vehículo ya contaba antes en esta unidad.</translation>
     </message>
     <message>
         <source>a VIN has 17 letters and digits</source>
@@ -3444,6 +3492,10 @@
     <message>
         <source>Write it down in their own words.</source>
         <translation>Escríbalo en sus propias palabras.</translation>
+    </message>
+    <message>
+        <source>More…</source>
+        <translation>Más…</translation>
     </message>
 </context>
 </TS>

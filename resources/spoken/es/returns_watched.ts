@@ -1428,6 +1428,10 @@
         <translation>Ningún vehículo ha vuelto en un año. Aquí se pone una visita posterior que puede ser una vuelta.</translation>
     </message>
     <message>
+        <source>No return waits for a judgement.</source>
+        <translation>Ninguna vuelta espera un juicio.</translation>
+    </message>
+    <message>
         <source>Next one to judge</source>
         <translation>Siguiente por juzgar</translation>
     </message>
@@ -1532,6 +1536,14 @@
         <translation>Sí es el mismo vehículo</translation>
     </message>
     <message>
+        <source>These are said to be two vehicles, and then it is no return. If they are one, press “{together}” first.</source>
+        <translation>Está dicho que son dos vehículos, y entonces no es una vuelta. Si son uno solo, pulse primero “{together}”.</translation>
+    </message>
+    <message>
+        <source>It is not judged yet. Press an answer first.</source>
+        <translation>Aún no está juzgada. Pulse primero una respuesta.</translation>
+    </message>
+    <message>
         <source>What is it?</source>
         <translation>¿Qué es?</translation>
     </message>
@@ -1600,6 +1612,10 @@
         <translation>Una clase de pieza puede tener un plazo propio. De varias piezas en un trabajo cuenta el más largo. Un cambio vale para los vehículos entregados desde ahora; los trabajos que han salido conservan el plazo con el que se entregaron.</translation>
     </message>
     <message>
+        <source>Choose a part kind first.</source>
+        <translation>Elija primero una clase de pieza.</translation>
+    </message>
+    <message>
         <source>Windows by part kind</source>
         <translation>Plazos por clase de pieza</translation>
     </message>
@@ -1634,6 +1650,10 @@
     <message>
         <source>Kept for {name}</source>
         <translation>Guardado para {name}</translation>
+    </message>
+    <message>
+        <source>No job&apos;s window is open now.</source>
+        <translation>Ahora ningún trabajo tiene el plazo abierto.</translation>
     </message>
     <message>
         <source>Jobs under watch, what ends first at the top</source>
@@ -1849,6 +1869,10 @@
         <translation>{number}: no hay trabajo posterior</translation>
     </message>
     <message>
+        <source>It was only heard of: the car was not here, and so there is no later job.</source>
+        <translation>Solo se supo de ello: el vehículo no estuvo aquí, y por eso no hay un trabajo posterior.</translation>
+    </message>
+    <message>
         <source>Open {number}, {then_or_now}</source>
         <translation>Abrir {number}, {then_or_now}</translation>
     </message>
@@ -1943,6 +1967,10 @@
     <message>
         <source>The window starts when the car is handed over, and stays as it was given. An empty field is no such limit. Of several parts with a promise of their own the longest counts, unless it is changed here.</source>
         <translation>El plazo empieza cuando se entrega el vehículo, y queda como se dio. Un campo vacío es que no hay ese límite. De varias piezas con promesa propia cuenta la más larga, salvo que se cambie aquí.</translation>
+    </message>
+    <message>
+        <source>What was done is written or ticked under Back On; the car has not left yet.</source>
+        <translation>Lo hecho está escrito o marcado en “Montado de nuevo”; el vehículo todavía no ha salido.</translation>
     </message>
     <message>
         <source>What is promised from the hand-over on</source>

@@ -216,6 +216,10 @@
         <translation>esta lista, y de vuelta</translation>
     </message>
     <message>
+        <source>back to where this list was opened</source>
+        <translation>vuelve a donde se abrió esta lista</translation>
+    </message>
+    <message>
         <source>to the next field or button, and back</source>
         <translation>al campo o botón siguiente, y de vuelta</translation>
     </message>
@@ -360,6 +364,18 @@
         <translation>Sin rehacer: {what}</translation>
     </message>
     <message>
+        <source> of {job} is not accepted and would be lost.</source>
+        <translation> de {job} no se acepta y se perdería.</translation>
+    </message>
+    <message>
+        <source>What is typed in the forms can&apos;t be kept: the shop&apos;s folder takes no file.</source>
+        <translation>Lo escrito en los formularios no se puede guardar: la carpeta del taller no admite ningún archivo.</translation>
+    </message>
+    <message>
+        <source>Make room on its disk, copy it out, or close the window once more.</source>
+        <translation>Haga sitio en su disco, cópielo fuera o vuelva a cerrar la ventana.</translation>
+    </message>
+    <message>
         <source>Copy it out, or close the window once more.</source>
         <translation>Cópielo fuera, o cierre la ventana otra vez.</translation>
     </message>
@@ -374,6 +390,10 @@
     <message>
         <source> is not accepted and would be lost.</source>
         <translation> no se acepta y se perdería.</translation>
+    </message>
+    <message>
+        <source> under “{section}”</source>
+        <translation> en “{section}”</translation>
     </message>
     <message>
         <source>Wait until it is sent, or choose again what stood there before.</source>
@@ -516,6 +536,10 @@
         <translation>Elegir la carpeta…</translation>
     </message>
     <message>
+        <source>The server is being asked: wait for what it says.</source>
+        <translation>Se está preguntando al servidor: espere su respuesta.</translation>
+    </message>
+    <message>
         <source>A Shop on a Server</source>
         <translation>Un taller en un servidor</translation>
     </message>
@@ -546,6 +570,18 @@
     <message>
         <source>Show only rows with these words: {table}</source>
         <translation>Mostrar solo filas con estas palabras: {table}</translation>
+    </message>
+    <message>
+        <source>Show all rows</source>
+        <translation>Mostrar todas</translation>
+    </message>
+    <message>
+        <source>Show all rows: {table}</source>
+        <translation>Mostrar todas las filas: {table}</translation>
+    </message>
+    <message>
+        <source>▽  Rows shown: {shown:,} of {rows:,}, those with “{words}”.</source>
+        <translation>▽  Filas que se muestran: {shown:,} de {rows:,}, las que llevan “{words}”.</translation>
     </message>
     <message>
         <source>The vehicle maker&apos;s procedure, local rules and licensed people come first.</source>
@@ -582,6 +618,10 @@
     <message>
         <source>All of it is where it belongs</source>
         <translation>Todo está en su sitio</translation>
+    </message>
+    <message>
+        <source>All of it is put away.</source>
+        <translation>Todo está retirado.</translation>
     </message>
     <message>
         <source>Which shop?</source>
@@ -666,6 +706,14 @@
     <message>
         <source>The password that holds now</source>
         <translation>La contraseña que vale ahora</translation>
+    </message>
+    <message>
+        <source>Another shop…</source>
+        <translation>Otro taller…</translation>
+    </message>
+    <message>
+        <source>Closes this one, and asks which; it can be made new there</source>
+        <translation>Cierra este y pregunta cuál; allí también se puede crear uno nuevo</translation>
     </message>
     <message>
         <source>Looking where this shop is</source>

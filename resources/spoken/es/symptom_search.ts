@@ -388,6 +388,10 @@
         <translation>{fix}: qué llevó a ello</translation>
     </message>
     <message>
+        <source>What led there stands below.</source>
+        <translation>Lo que llevó a ello está debajo.</translation>
+    </message>
+    <message>
         <source>What fixed it here before</source>
         <translation>Qué lo arregló aquí antes</translation>
     </message>
@@ -498,6 +502,10 @@
     <message>
         <source>No phrase is the shop&apos;s own yet. What is kept here counts with the next letter typed.</source>
         <translation>Aún no hay ninguna frase propia del taller. Lo que se guarda aquí cuenta con la próxima letra escrita.</translation>
+    </message>
+    <message>
+        <source>No phrase of the shop&apos;s own is written above. Press one in the list first.</source>
+        <translation>Arriba no hay ninguna frase propia del taller. Pulse primero una de la lista.</translation>
     </message>
     <message>
         <source>Keep</source>

@@ -8,7 +8,14 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QTableView,
+    QWidget,
+)
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.instrument_check import (
@@ -22,6 +29,7 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.look import dress
 from tests.screens.bench_desk import named
 
 TODAY = date(2026, 11, 16)
@@ -151,3 +159,30 @@ def test_a_day_that_is_none_is_refused(text: str) -> None:
         read_check_day(text, TODAY)
     assert read_check_day(" 2026-11-16 ", TODAY) == "2026-11-16"
     assert read_check_day("", TODAY) is None
+
+
+def test_in_large_letters_the_figures_stand_below_each_other_and_the_name_is_whole(
+    page: ToolDrawerPage, qtbot: Any, app: QApplication
+) -> None:
+    fill(page, qtbot, name="pressure gauge", step="0.02", error="0,04", day="2026-05-04")
+    dress(app, "light", 24)
+    page.resize(1000, 640)
+    qtbot.waitUntil(lambda: len(rows(page)[0]) == 2)
+    figures = (
+        "Reads in steps of: 0.02 mm\nPermitted error: ± 0.04 mm\n"
+        "Last checked: 2026-05-04\nRepeats to: 0.013 mm, usual"
+    )
+    assert rows(page) == [["pressure gauge", figures]]
+    (table,) = page.findChildren(QTableView)
+    name = table.visualRect(table.model().index(0, 0))
+    assert name.width() > table.fontMetrics().horizontalAdvance("pressure gauge")
+    assert name.height() >= 4 * table.fontMetrics().height()
+    assert table.horizontalScrollBar().maximum() == page.horizontalScrollBar().maximum() == 0
+    qtbot.mouseClick(
+        next(b for b in page.findChildren(QPushButton) if b.text() == "Change the chosen one"),
+        Qt.MouseButton.LeftButton,
+    )
+    assert named(page, QLineEdit, "Instrument").text() == "pressure gauge"
+    dress(app, "light", 12)
+    page.resize(1100, 760)
+    qtbot.waitUntil(lambda: len(rows(page)[0]) == 6)

@@ -257,7 +257,10 @@ def test_a_code_that_was_refused_and_taken_out_again_is_not_asked_for(
     assert [code.code for code in job(shop, 1).codes] == ["P0505"]
     assert field.text() == "XYZ"
     assert [one.accessibleName() for one in unsaved_fields(page)] == [CODE]  # or it would be lost
-    said = "✎ “XYZ” is not a trouble code; the others are."
+    said = (
+        "✎ “XYZ” is not a trouble code; the others are. "
+        "A code is a letter P, C, B or U and four digits, such as P0300."
+    )
     assert says(page, said)
     field.selectAll()
     qtbot.keyClick(field, Qt.Key.Key_Delete)

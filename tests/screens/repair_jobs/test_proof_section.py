@@ -45,26 +45,26 @@ def test_clearing_before_saving_is_asked_about_and_not_refused(at: AtProof) -> N
 
 
 def test_in_the_order_nothing_is_asked_and_each_step_shows_its_time(at: AtProof) -> None:
-    at.press("Step: Saved")
+    at.press("Step: Codes saved")
     at.press("Step: Cleared once")
     assert set(at.kept().steps) == {"saved", "cleared"}
-    assert at.find(QPushButton, "Step: Saved").text() == "✓  1  Saved"
-    assert "Saved 16 Nov 12:00  ·  Cleared once 16 Nov 12:00" in at.said()
-    at.press("Step: Saved")
+    assert at.find(QPushButton, "Step: Codes saved").text() == "✓  1  Codes saved"
+    assert "Codes saved 16 Nov 12:00  ·  Cleared once 16 Nov 12:00" in at.said()
+    at.press("Step: Codes saved")
     assert "saved" not in at.kept().steps
 
 
 def test_the_moment_of_a_step_is_typed_anew_and_the_order_is_watched(at: AtProof) -> None:
-    at.press("Step: Saved")
+    at.press("Step: Codes saved")
     at.press("Step: Repaired")
     at.press("Step: Cleared once")
     at.type("When it was done", "9:30")  # of the step that was ticked last
     assert at.kept().steps["cleared"] == "2026-11-16T09:30:00+00:00"
     assert at.find(QPushButton, "Step: Cleared once").text() == "✓  4  Cleared once"
     assert "Cleared once 16 Nov 09:30" in at.said()
-    assert "“Cleared once” was done before “Saved”" in at.said()
+    assert "“Cleared once” was done before “Codes saved”" in at.said()
     step = at.find(QComboBox, "Step to put right")
-    for words in ("Saved", "Repaired"):
+    for words in ("Codes saved", "Repaired"):
         step.setCurrentIndex(step.findText(words))
         step.activated.emit(step.currentIndex())
         at.type("When it was done", "2026-11-16 09:00")
@@ -78,11 +78,11 @@ def test_the_moment_of_a_step_is_typed_anew_and_the_order_is_watched(at: AtProof
 def test_a_moment_that_was_refused_stays_with_its_own_step_and_goes_with_it(at: AtProof) -> None:
     told: list[object] = []
     at.desk.told.connect(told.append)
-    at.press("Step: Saved")
+    at.press("Step: Codes saved")
     at.type("When it was done", "nine")
     at.press("Step: Repaired")
     step, moment = at.find(QComboBox, "Step to put right"), at.find(QLineEdit, "When it was done")
-    assert (step.currentText(), moment.text()) == ("Saved", "nine")
+    assert (step.currentText(), moment.text()) == ("Codes saved", "nine")
     at.type("When it was done", "9:30")
     assert at.kept().steps["saved"] == "2026-11-16T09:30:00+00:00"
     assert at.kept().steps["repaired"] == "2026-11-16T12:00:00+00:00"
@@ -93,7 +93,7 @@ def test_a_moment_that_was_refused_stays_with_its_own_step_and_goes_with_it(at: 
     assert "“ten” is not a moment" not in at.said()
     at.type("When it was done", "noon")
     at.press("Step: Repaired")  # it is not done after all
-    assert (step.currentText(), moment.text()) == ("Saved", "2026-11-16 09:30")
+    assert (step.currentText(), moment.text()) == ("Codes saved", "2026-11-16 09:30")
     assert told == [
         f"When it was done: “{one}” was typed and is not kept." for one in ("ten", "noon")
     ]
@@ -152,7 +152,7 @@ def test_bytes_are_decoded_side_by_side_and_bad_ones_stay_to_be_mended(at: AtPro
     at.type(AFTER, "00 07 65")
     assert "holds 3 bytes, not four bytes" in at.said()
     assert at.find(QLineEdit, AFTER).text() == "00 07 65"
-    at.press("Step: Saved")  # another deed leaves what is half typed
+    at.press("Step: Codes saved")  # another deed leaves what is half typed
     assert at.find(QLineEdit, AFTER).text() == "00 07 65"
     assert "holds 3 bytes, not four bytes" in at.said()
     at.type(AFTER, "00 07 65 04")
@@ -334,8 +334,8 @@ def test_no_step_moves_when_another_is_pressed(at: AtProof) -> None:
         return [(one.x(), one.y(), one.width()) for one in steps]
 
     before = places()
-    at.press("Step: Saved")
-    assert at.find(QPushButton, "Step: Saved").text() == "✓  1  Saved"
+    at.press("Step: Codes saved")
+    assert at.find(QPushButton, "Step: Codes saved").text() == "✓  1  Codes saved"
     assert places() == before
 
 

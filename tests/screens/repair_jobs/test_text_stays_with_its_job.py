@@ -27,7 +27,7 @@ def test_a_refused_value_keeps_its_job_open(qtbot: QtBot, tmp_path: Path) -> Non
         at.type_into(QLineEdit, "Hours", "a lot")
         at.go("Ask the Old Jobs")
         at.type_into(QLineEdit, "Ask the old jobs", "J-102", enter=True)
-        at.wait_for("“Hours” of J-101 is not accepted")
+        at.wait_for("“Hours” under “Back On” of J-101 is not accepted")
         assert at.find(QLineEdit, "Hours").text() == "a lot"
         at.type_into(QLineEdit, "Hours", "1.5", enter=True)
         at.type_into(QPlainTextEdit, "What was done", "rotor replaced")
@@ -37,6 +37,19 @@ def test_a_refused_value_keeps_its_job_open(qtbot: QtBot, tmp_path: Path) -> Non
         assert at.find(QPlainTextEdit, "What was done").toPlainText() == ""
         assert desk.ask(read_job, 1).correction == "rotor replaced"
         assert desk.ask(read_job, 2).correction == ""
+
+
+def test_the_line_at_closing_names_the_job_and_the_place(qtbot: QtBot, tmp_path: Path) -> None:
+    with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
+        desk = at.program.desk
+        assert desk is not None
+        desk.do(actions.write_up, WriteUp("misses", plate="TH 1", odometer=1000))
+        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        at.type_into(QLineEdit, "It came about once in", "now and then", enter=True)
+        assert not at.window.close()
+        said = "“It came about once in” under “Proof” of J-101 is not accepted and would be lost."
+        assert said in at.window.strip.words()
 
 
 def test_an_odometer_out_stays_typed_over_another_job_and_over_closing(

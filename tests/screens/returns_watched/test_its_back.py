@@ -73,7 +73,7 @@ def test_what_waits_stands_first_the_oldest_at_the_top(page: ItsBackPage) -> Non
     assert len(rows) == 4
     assert "J-131 after J-104" in rows[0]
     assert rows[0].endswith("41 days, 880 mi\n◇ waits 34 days, more than 14")
-    assert rows[0].splitlines()[1] == "1.8-litre compact hatchback, TIN 01"  # which car it is
+    assert rows[0].splitlines()[1] == "TIN 01 · 1.8-litre compact hatchback"  # which car it is
     assert "J-162 after J-140" in rows[-1]
     assert rows[-1].endswith("22 days (no odometer to say how far)\n◇ waits 4 days")
     assert says(page, "3 visits wait for a judgement, the oldest since 2026-10-13; 1 for more")
@@ -91,6 +91,19 @@ def test_choosing_a_return_by_keyboard_shows_it(page: ItsBackPage, qtbot: QtBot)
     with qtbot.waitSignal(page.job_chosen) as asked:
         press(page, qtbot, "Now: J-162")
     assert asked.args == [6]
+
+
+def test_while_a_key_is_held_the_list_moves_and_the_return_follows_at_rest(
+    page: ItsBackPage, qapp: QApplication, qtbot: QtBot
+) -> None:
+    qapp.setDoubleClickInterval(400)
+    view = page.findChild(QListView)
+    view.setFocus()
+    for _ in range(3):
+        qtbot.keyClick(view, Qt.Key.Key_Down)
+    assert view.currentIndex().row() == 3
+    assert not says(page, "Why it is here: same system: charging and battery.")
+    qtbot.waitUntil(lambda: says(page, "Why it is here: same system: charging and battery."))
 
 
 def test_both_jobs_are_told_side_by_side(shop: ShopRecord, desk: Desk, qtbot: QtBot) -> None:
@@ -241,7 +254,7 @@ def test_what_is_not_accepted_holds_the_return_on_the_page(
     choose(page, "J-162 after J-140")
     qtbot.waitUntil(lambda: page.findChild(QListView).currentIndex().row() == 0)
     assert button(page, "Then: J-104")
-    assert "“Parts” of J-104 and J-131 is not accepted" in str(told[0])
+    assert "“Parts” under “What did it cost?” of J-104 and J-131 is not accepted" in str(told[0])
     page.show_pair(5, 6)
     assert button(page, "Then: J-104")
     write(page, qtbot, "Parts", "12")

@@ -90,7 +90,7 @@ def test_what_was_told_is_judged_beside_the_earlier_job(
 ) -> None:
     [row] = [one for one in listed(page) if "J-150" in one]
     assert row.startswith(
-        "J-150: told on 3 November 2026\n2.0-litre saloon, TIN 07\n14 days, 600 mi\n◇ waits"
+        "J-150: told on 3 November 2026\nTIN 07 · 2.0-litre saloon\n14 days, 600 mi\n◇ waits"
     )
     assert says(page, "told on 3 November 2026 at 10,600 mi: “dies at the lights, they put a new")
     assert says(page, "not here: the car was not seen yet")

@@ -8,7 +8,7 @@ from functools import partial
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QLabel, QPushButton, QTableView
+from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QTableView
 from pytestqt.qtbot import QtBot
 
 from desktop_app.returns_watched.screen.under_watch_page import UnderWatchPage
@@ -253,3 +253,17 @@ def test_enter_in_the_list_of_whom_to_ask_opens_the_job(shop: ShopRecord, qtbot:
         with qtbot.waitSignal(page.job_chosen) as by_mouse:
             _press(page, qtbot, "Open J-1")
         assert by_key.args == by_mouse.args == [1]
+
+
+def test_the_job_that_is_told_of_is_opened_also_where_its_row_is_left_out(
+    page: UnderWatchPage, qtbot: QtBot
+) -> None:
+    line = next(n for n in page.findChildren(QLineEdit) if "only rows" in n.accessibleName())
+    qtbot.keyClicks(line, "J-131")
+    assert _column(page, 0) == ["◇  J-131"]
+    [button] = [b for b in page.findChildren(QPushButton) if b.text() == "Open J-104"]
+    with qtbot.waitSignal(page.job_chosen) as opened:
+        qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert opened.args == [1]
+    line.clear()
+    assert _table(page).currentIndex().row() == 0

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import UTC, datetime
+from functools import partial
 from itertools import combinations
 from pathlib import Path
 from typing import get_args
 
 import pytest
-from PySide6.QtCore import QPoint, QRect
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -29,10 +30,12 @@ from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.screen.dimension_verdict_label import VerdictLabel
 from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.screen.folded_buttons import FoldedButtons
 from desktop_app.repair_jobs.screen.job_head import JobHead
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.look import dress
 from tests.part_photos.bench_pictures import job_with_no_photos
 from tests.parts_compared.invented_kinds import both, kind, worn
@@ -125,7 +128,7 @@ def test_no_word_of_a_verdict_is_cut(qtbot: QtBot, app: QApplication) -> None:
             assert is_whole(label)
 
 
-@pytest.mark.parametrize(("points", "most"), [(12, 120), (18, 200), (24, 270)])
+@pytest.mark.parametrize(("points", "most"), [(12, 120), (18, 192), (24, 192)])  # 192 is a fourth
 def test_the_head_of_a_job_leaves_the_page_its_room_and_says_all(
     qtbot: QtBot, app: QApplication, tmp_path: Path, points: int, most: int
 ) -> None:
@@ -143,9 +146,62 @@ def test_the_head_of_a_job_leaves_the_page_its_room_and_says_all(
         (head,) = at.page.findChildren(JobHead)
         assert head.height() <= most
         names = [one.text() for one in shown(head, QPushButton)]  # type: ignore[attr-defined]
+        for folded in shown(head, FoldedButtons):
+            menu = folded.menu()  # type: ignore[attr-defined]
+            menu.aboutToShow.emit()
+            names += [entry.text() for entry in menu.actions()]
         assert {"Heard", "Under watch", "J-102", "Comparison sheet…", "History…"} <= set(names)
         for one in (*shown(head, QLabel), *shown(head, QPushButton)):
             assert head.rect().contains(place(one, head))
             assert not isinstance(one, QLabel) or is_whole(one)
         for one, other in combinations(shown(head, QPushButton), 2):
             assert not place(one, head).intersects(place(other, head))
+
+
+def test_keys_press_what_stands_behind_more_and_so_does_its_menu(
+    qtbot: QtBot, app: QApplication
+) -> None:
+    pressed: list[str] = []
+    jumps, history = [QPushButton(f"Section {number}") for number in range(8)], QPushButton("Past")
+    for one in (*jumps, history):
+        one.clicked.connect(partial(pressed.append, one.text()))
+    press_by(history, "Ctrl+H")
+    head = JobHead(jumps)
+    head.name("J-101   TH 1")
+    head.show_leads((history,))
+    qtbot.addWidget(head)
+    head.resize(900, 150)
+    head.show()
+    head.activateWindow()
+    qtbot.waitUntil(head.isActiveWindow)
+    assert history.isVisible()
+    assert shown(head, FoldedButtons) == []
+    dress(app, "light", 24)
+    qtbot.waitUntil(history.isHidden)
+    (more,) = shown(head, FoldedButtons)
+    qtbot.keyClick(head, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    assert pressed == ["Past"]
+    menu = more.menu()  # type: ignore[attr-defined]
+    menu.aboutToShow.emit()
+    entries = menu.actions()
+    assert entries[-1].text() == "Past"
+    entries[0].trigger()
+    hidden = [one.text() for one in jumps if one.isHidden()]
+    assert pressed[1:] == hidden[:1]
+    dress(app, "light", 12)
+    qtbot.waitUntil(history.isVisible)
+    qtbot.keyClick(head, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    assert pressed[2:] == ["Past"]
+
+
+def test_what_is_next_to_be_done_never_stands_behind_more(qtbot: QtBot, app: QApplication) -> None:
+    dress(app, "light", 24)
+    head, back = JobHead([QPushButton(f"Section {n}") for n in range(8)]), QPushButton("↩  Again?")
+    back.setObjectName("next")
+    head.show_leads((back,))
+    qtbot.addWidget(head)
+    head.resize(900, 150)
+    head.show()
+    qtbot.waitUntil(lambda: shown(head, FoldedButtons) != [])
+    assert back.isVisible()
+    assert head.rect().contains(place(back, head))

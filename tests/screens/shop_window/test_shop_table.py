@@ -10,9 +10,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QContextMenuEvent, QGuiApplication
-from PySide6.QtWidgets import QApplication, QMenu, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QMenu, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.shop_window.only_line import OnlyLine
 from desktop_app.shop_window.shop_table import ShopTable
 from desktop_app.shop_window.sort_key import sort_key
 from desktop_app.shop_window.window_memory import window_memory
@@ -139,13 +140,57 @@ def test_tabs_and_lines_inside_a_cell_stay_in_their_cell(qtbot: QtBot) -> None:
 
 
 def test_only_rows_with_some_words_are_shown(qtbot: QtBot, table: ShopTable) -> None:
-    line = table.only_line()
-    qtbot.addWidget(line)
-    qtbot.keyClicks(line, "MILES 900")
+    line = only_line(qtbot, table)
+    qtbot.keyClicks(line.focusProxy(), "MILES 900")
     assert listed(table) == ["J-9"]
     assert table.row_of(table.model().index(0, 0)) == 1
-    line.clear()
+    qtbot.keyClick(line.focusProxy(), Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(line.focusProxy(), Qt.Key.Key_Delete)
     assert len(listed(table)) == 3
+    assert told(line) == ""
+
+
+def test_what_left_rows_out_is_there_the_next_time_and_says_so(
+    qtbot: QtBot, table: ShopTable
+) -> None:
+    table.mark_row(0)
+    qtbot.keyClicks(only_line(qtbot, table).focusProxy(), "900  miles")
+    press_header(qtbot, table, 0)
+    again = shown(qtbot)
+    assert len(listed(again)) == 3  # without a line that says it nothing is left out
+    line = only_line(qtbot, again)
+    assert listed(again) == ["J-9"]
+    assert told(line) == "▽  Rows shown: 1 of 3, those with “900 miles”."
+    again.mark_row(0)
+    [button] = line.findChildren(QPushButton)
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert listed(again) == ["J-9", "J-20", "J-101"]
+    assert again.marked_row() == 0
+    assert told(line) == ""
+    last = shown(qtbot)
+    assert told(only_line(qtbot, last)) == ""
+    assert listed(last) == ["J-9", "J-20", "J-101"]
+
+
+@OFF_SCREEN
+def test_as_it_was_leaves_no_row_out(qtbot: QtBot, table: ShopTable) -> None:
+    line = only_line(qtbot, table)
+    qtbot.keyClicks(line.focusProxy(), "900")
+    choose(qtbot, table, "As it was")
+    assert len(listed(table)) == 3
+    assert told(line) == ""
+
+
+def only_line(qtbot: QtBot, table: ShopTable) -> OnlyLine:
+    line = table.only_line()
+    qtbot.addWidget(line)
+    line.show()
+    return line
+
+
+def told(line: OnlyLine) -> str:
+    """What the line says of the rows left out."""
+    return "".join(label.text() for label in line.findChildren(QLabel) if label.isVisible())
 
 
 def test_a_table_has_a_name_for_a_screen_reader(qtbot: QtBot, table: ShopTable) -> None:
