@@ -7,14 +7,17 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QAccessible, QWheelEvent
+from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.program import WELCOME, Program
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.place_names import ASK, BACK, FIRST_RULES, ON_RAIL, WATCH
+from tests.conftest import NOON
 from tests.shop_stories.counter import Counter
+from tests.shop_stories.names_told import nameless
 from tests.shop_stories.one_job import one_job, open_job
 
 HOSTILE = (
@@ -33,17 +36,6 @@ def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
         yield counter
 
 
-def nameless(window: QWidget) -> list[str]:
-    found = []
-    for widget in window.findChildren(QWidget):
-        if not widget.isVisible() or not widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
-            continue
-        accessible = QAccessible.queryAccessibleInterface(widget)
-        if accessible is None or not accessible.text(QAccessible.Text.Name).strip():
-            found.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
-    return found
-
-
 @pytest.mark.parametrize("place", ON_RAIL)
 def test_every_control_of_a_place_has_a_name(at: Counter, place: str) -> None:
     at.go(place)
@@ -53,6 +45,37 @@ def test_every_control_of_a_place_has_a_name(at: Counter, place: str) -> None:
 def test_every_control_of_a_job_has_a_name(at: Counter) -> None:
     open_job(at)
     assert nameless(at.window) == []
+
+
+@pytest.mark.parametrize("words", ["History…", "Comparison sheet…"])
+def test_every_control_of_what_a_job_opens_has_a_name(at: Counter, words: str) -> None:
+    open_job(at)
+    at.press(words)
+    at.quiet()
+    (over,) = (one for one in at.window.findChildren(QWidget) if one.isWindow() and one.isVisible())
+    assert nameless(over) == []
+    at.close_what_lies_over()
+
+
+@pytest.mark.parametrize("words", ["All keys", "From a phone…"])
+def test_every_control_of_what_lies_beside_the_places_has_a_name(at: Counter, words: str) -> None:
+    open_job(at)
+    at.press(words)
+    at.quiet()
+    assert nameless(at.window) == []
+
+
+@pytest.mark.parametrize("words", ["", "Open a shop on a server…", "Bring a backup back…"])
+def test_every_control_before_a_shop_is_open_has_a_name(qtbot: QtBot, words: str) -> None:
+    program = Program(None, lambda: NOON)
+    qtbot.addWidget(program.window)
+    program.start()
+    at = Counter(qtbot, program)
+    qtbot.waitUntil(lambda: at.window.here() == WELCOME)
+    if words:
+        at.press(words)
+    assert nameless(at.window) == []
+    program.close()
 
 
 def test_the_wheel_changes_no_answer(at: Counter) -> None:

@@ -27,6 +27,7 @@ from tests.parts_compared.sheet_story import words_in
 from tests.screens.bench_desk import new_job
 from tests.screens.marking import plate
 from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.names_told import nameless
 
 NOW = datetime(2026, 11, 18, 10, 30, tzinfo=UTC)
 HEIGHT = 5.0
@@ -67,6 +68,7 @@ def test_the_protrusion_of_both_rotors_by_photo(tmp_path: Path, qtbot: Any) -> N
         counter.quiet()
         bench = counter.page
         assert isinstance(bench, PhotoBench)
+        assert nameless(counter.window) == []
         assert counter.reads("Card seen: 20 markers") or counter.reads("Card seen: 19 markers")
         for _ in range(5):
             counter.press("Enlarge (+)")
