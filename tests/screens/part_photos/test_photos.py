@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, QSize, Qt, QUrl
+from PySide6.QtCore import QMimeData, QPoint, QPointF, QSize, QStandardPaths, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import (
     QApplication,
@@ -152,7 +152,7 @@ def test_files_are_chosen_in_the_dialog(
     assert names(tray) == ["cap.jpg"]
 
 
-def test_the_dialog_begins_where_the_last_photos_lay_also_for_another_tray(
+def test_the_dialog_begins_among_pictures_then_where_the_last_photos_lay_for_every_tray(
     qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     begun: list[str] = []
@@ -169,7 +169,8 @@ def test_the_dialog_begins_where_the_last_photos_lay_also_for_another_tray(
     for _ in range(2):  # nothing chosen changes nothing
         button = named(other, QPushButton, "Choose photo files: photos of the new part")
         qtbot.mouseClick(button, LEFT)
-    assert begun == ["", str(files), str(files)]
+    pictures = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
+    assert begun == [pictures, str(files), str(files)]
 
 
 def test_a_picture_is_pasted(qtbot: QtBot, tray: PhotoTray) -> None:
