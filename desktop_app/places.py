@@ -219,8 +219,9 @@ class Places(QObject):
     def _records_page(self) -> Steps:
         from desktop_app.records_place import read_with, records_page
 
-        reads = lambda: read_with(self._kinds.values(), self._vocabulary)  # noqa: E731
-        page = yield from records_page(self.desk, reads)
+        page = yield from records_page(
+            self.desk, lambda: read_with(self._kinds.values(), self._vocabulary)
+        )
         page.job_wanted.connect(self.open_job)
         page.shop_wanted.connect(self._window.shop_wanted)
         return page

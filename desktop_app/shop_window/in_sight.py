@@ -5,10 +5,16 @@ from __future__ import annotations
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 
-def bring_up(widget: QWidget) -> None:
-    """Scroll the page until a widget is seen with some room around it."""
+def page_of(widget: QWidget) -> QScrollArea | None:
+    """Return the page that scrolls what a widget stands on; None where nothing does."""
     above = widget.parentWidget()
     while above is not None and not isinstance(above, QScrollArea):
         above = above.parentWidget()
-    if above is not None:
-        above.ensureWidgetVisible(widget, 50, 150)
+    return above
+
+
+def bring_up(widget: QWidget, beside: int = 50, below: int = 150) -> None:
+    """Scroll the page until a widget is seen with so many pixels of room around it."""
+    page = page_of(widget)
+    if page is not None:
+        page.ensureWidgetVisible(widget, beside, below)

@@ -15,12 +15,11 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
-from shiboken6 import isValid
 
 from desktop_app.shop_window.held_still import HeldStill
 from desktop_app.shop_window.tab_order import (
     after_gone,
-    first_stop,
+    first_of,
     laid_after,
     next_stop,
     takes_tab,
@@ -118,8 +117,7 @@ class ReadingPage(QScrollArea):
             self._shown_anew = False
             now = QApplication.focusWidget()
             if now is None or (now is button and not takes_tab(button)):
-                stops = (first_stop(one) for one in following if isValid(one) and one.isVisible())
-                there = next((one for one in stops if one is not None), None)
+                there = first_of(following)
                 if there is not None:
                     there.setFocus(Qt.FocusReason.OtherFocusReason)
 

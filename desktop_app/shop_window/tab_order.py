@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QComboBox, QGridLayout, QLayout, QScrollArea, QWidget
+from shiboken6 import isValid
 
 NEVER_FIRST = "never_first"  # a property of what undoes work: Tab reaches it, a jump doesn't
 
@@ -54,13 +55,18 @@ def laid_after(page: QWidget, widget: QWidget) -> list[QWidget]:
     return after
 
 
+def first_of(widgets: Iterable[QWidget]) -> QWidget | None:
+    """Return the first stop in what is still seen of some widgets."""
+    stops = (first_stop(one) for one in widgets if isValid(one) and one.isVisible())
+    return next((one for one in stops if one is not None), None)
+
+
 def after_gone(page: QWidget) -> QWidget | None:
     """Return what follows the widget with the focus where that one goes just now."""
     gone = QApplication.focusWidget()
     if gone is None or takes_tab(gone) or not page.isAncestorOf(gone):
         return None
-    following = (first_stop(one) for one in laid_after(page, gone) if one.isVisible())
-    return next((one for one in following if one is not None), None)
+    return first_of(laid_after(page, gone))
 
 
 def next_round(whole: QWidget, onward: bool) -> QWidget | None:

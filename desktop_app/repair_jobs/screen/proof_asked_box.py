@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QTimer, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from desktop_app.language import tr
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -41,11 +42,8 @@ class ProofAskedBox(QFrame):
 
     @Slot()
     def _scroll_here(self) -> None:
-        above = self.parentWidget()
-        while above is not None and not isinstance(above, QScrollArea):
-            above = above.parentWidget()
-        if above is not None and self.isVisible():
-            above.ensureWidgetVisible(self, 50, 80)
+        if self.isVisible():
+            bring_up(self, below=80)
 
     @Slot()
     def _leave(self) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import QTimer, Slot
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
@@ -15,6 +15,7 @@ from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
 from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.signed_button import SignedButton
@@ -96,11 +97,8 @@ class ProofStepsRow(QWidget):
     @Slot()
     def _show_question(self) -> None:
         """Scroll the page, where it is longer than the window, so that the question is seen."""
-        above = self.parentWidget()
-        while above is not None and not isinstance(above, QScrollArea):
-            above = above.parentWidget()
-        if above is not None and self._question_box.isVisible():
-            above.ensureWidgetVisible(self._question_box, 50, 80)
+        if self._question_box.isVisible():
+            bring_up(self._question_box, below=80)
 
     @Slot()
     def _press(self) -> None:

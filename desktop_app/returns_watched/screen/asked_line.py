@@ -6,9 +6,10 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QCursor
-from PySide6.QtWidgets import QApplication, QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.in_sight import bring_up, page_of
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label
 
@@ -62,13 +63,11 @@ class AskedLine(QFrame):
 
     @Slot()
     def _come_into_view(self) -> None:
-        above = self.parentWidget()
-        while above is not None and not isinstance(above, QScrollArea):
-            above = above.parentWidget()
-        if above is not None and self.isVisible():
-            if isinstance(above, ReadingPage):
-                above.settle()
-            above.ensureWidgetVisible(self)
+        if self.isVisible():
+            page = page_of(self)
+            if isinstance(page, ReadingPage):
+                page.settle()
+            bring_up(self, below=50)
         if self.isVisible() and self.rect().contains(self.mapFromGlobal(QCursor.pos())):
             self._box.setEnabled(False)
             QTimer.singleShot(QApplication.doubleClickInterval(), self, self._take_answers)
