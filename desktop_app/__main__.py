@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 
 def main(argv: list[str] | None = None) -> int:
     """Carry out the command line; without a command open the window."""
+    # Nothing here multiplies large matrices, and numpy's threads for that cost half of its loading.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     from desktop_app.commands.command_line import run
 
     return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window, _speak_for)

@@ -40,7 +40,7 @@ def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
     if wanted is not None and brought_forward(wanted):
         return 0
     program, one = Program(folder, backup_after_ms=BACKUP_AFTER_MS, ahead=True), OneWindow()
-    program.opened.connect(one.hold)
+    program.opened.connect(one.hold_later)
     one.wanted.connect(program.come_forward)
     program.last_resort.install()
     if trouble is not None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 import subprocess
 import sys
@@ -183,6 +184,18 @@ def test_a_shop_is_opened_without_what_saves_objects(tmp_path: Path) -> None:
         f"shop_place.new_place(Path({str(tmp_path / 'shop')!r}), shop_place.now).close()"
     )
     assert loaded_by(statements, {"sqlalchemy.orm"}) == []
+
+
+def test_numpy_starts_no_threads_of_its_own() -> None:
+    tasks = Path("/proc/self/task")
+    if not tasks.is_dir():
+        pytest.skip("threads are counted on Linux")
+    statements = "from desktop_app.__main__ import main; main(['no-command']); import numpy"
+    asked = f"{statements}; import os; print(len(os.listdir({str(tasks)!r})))"
+    environ = {key: value for key, value in os.environ.items() if key != "OPENBLAS_NUM_THREADS"}
+    order = [sys.executable, "-c", asked]
+    ran = subprocess.run(order, cwd=ROOT, env=environ, capture_output=True, text=True, check=True)
+    assert ran.stdout.split()[-1] == "1"
 
 
 def test_the_rules_load_neither_qt_nor_the_database() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator
 from functools import cached_property, lru_cache
 
 from desktop_app.symptom_search.typing_mistake import distance
@@ -49,13 +49,18 @@ def sounds(word: str) -> str:
 class NearSpelling:
     """Finds the known word for a slip: one mistake, two in a long word, or the same sound.
 
-    `known` gives each form of a word with what it means. Where words that mean two things are
-    equally near the slip stands for neither; `ordinary` words are no slips at all.
+    `known` are the forms of words, and `means` says what one means. Where words that mean two
+    things are equally near the slip stands for neither; `ordinary` words are no slips at all.
     """
 
-    def __init__(self, known: Mapping[str, str], ordinary: Iterable[str] = ()) -> None:
-        self._means = dict(known)
-        self._known = frozenset((*self._means, *ordinary))
+    def __init__(
+        self,
+        known: Collection[str],
+        means: Callable[[str], str],
+        ordinary: Iterable[str] = (),
+    ) -> None:
+        self._forms, self._means = known, means
+        self._known = frozenset((*known, *ordinary))
         self._remembered = lru_cache(_REMEMBERED)(self._nearest)
 
     @cached_property
@@ -75,7 +80,7 @@ class NearSpelling:
         return found
 
     def _long_enough(self) -> Iterator[str]:
-        return (word for word in self._means if len(word) >= SHORTEST and word.isalpha())
+        return (word for word in self._forms if len(word) >= SHORTEST and word.isalpha())
 
     def knows(self, word: str) -> bool:
         """Tell whether a word is known, or an ordinary word that is no slip."""
@@ -96,7 +101,7 @@ class NearSpelling:
             found = [(_off(word, near), near) for near in self._by_sound.get(sounds(word), ())]
             fits = [one for one in found if one[0] <= max(2, len(word) // 3 + (len(word) > LONG))]
         nearest = sorted(one for one in fits if one[0] == min(fits)[0])
-        one_meaning = len({self._means[near] for _, near in nearest}) == 1
+        one_meaning = len({self._means(near) for _, near in nearest}) == 1
         return nearest[0][1] if one_meaning else word
 
 

@@ -7,6 +7,7 @@ The words beside it speak for the phrase, so shorter words are mended here than 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from functools import cached_property
 
 from desktop_app.symptom_search.near_spelling import LONGEST_WORD
 from desktop_app.symptom_search.typing_mistake import distance
@@ -25,15 +26,26 @@ class PhraseSlips:
 
     def __init__(self, words: Iterable[str], is_word: Callable[[str], bool]) -> None:
         self._is_word = is_word
-        self._stands_for: dict[str, str] = {}  # each form of a word: the word
-        self._by_gap: dict[str, list[str]] = {}
-        for word in sorted(set(words)):
+        self._words = frozenset(words)
+
+    @cached_property
+    def _stands_for(self) -> dict[str, str]:
+        """The word by each form of it."""
+        forms: dict[str, str] = {}
+        for word in sorted(self._words):
             if len(word) >= SHORTEST and word.isalpha():
                 for form in (word, f"{word}ing"):  # a slip in an ending hides it: "grindng"
-                    self._stands_for.setdefault(form, word)
+                    forms.setdefault(form, word)
+        return forms
+
+    @cached_property
+    def _by_gap(self) -> dict[str, list[str]]:
+        """The forms by what is left of them; made with the first slip, not at the start."""
+        found: dict[str, list[str]] = {}
         for form in self._stands_for:
             for left in _with_gaps(form):
-                self._by_gap.setdefault(left, []).append(form)
+                found.setdefault(left, []).append(form)
+        return found
 
     def meant(self, word: str) -> tuple[str, ...]:
         """Return the few words that a compared word may be a slip for."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain
 
 from desktop_app.symptom_search.told_words import WordReader, stem
 
@@ -53,17 +54,15 @@ class Subjects:
             for word, before in things.which.items()
         }
         self._systems = {group: frozenset(of) for group, of in systems.items()}
-        known = frozenset(self._system_of).union(*self._which.values())
-        self._own = {
-            group: known.intersection(word for text in texts for word in reader.words(text))
-            for group, texts in phrases.items()
-        }
+        self._known = frozenset(self._system_of).union(*self._which.values())
+        self._reader, self._phrases = reader, phrases
+        self._own: dict[str, frozenset[str]] = {}
 
     def is_of_another(
         self, group: str, clause: Sequence[str], places: Sequence[int], taken: Collection[int]
     ) -> bool:
         """Tell it of the words at some places; those at `taken` ones say something of their own."""
-        own = self._own.get(group, frozenset())
+        own = self._things_of(group)
         for place in places:
             before = place - 1
             if before >= 0 and before not in places:
@@ -79,3 +78,11 @@ class Subjects:
         if system is None or subject in taken or clause[subject] in own:
             return False
         return system not in self._systems.get(group, ())
+
+    def _things_of(self, group: str) -> frozenset[str]:
+        """Return the things that a group's own phrases speak of, worked out when first asked."""
+        own = self._own.get(group)
+        if own is None:
+            told = map(self._reader.words, self._phrases.get(group, ()))
+            own = self._own[group] = self._known.intersection(chain.from_iterable(told))
+        return own

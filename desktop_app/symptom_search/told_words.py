@@ -118,7 +118,8 @@ class WordReader:
         self._pairs = {(stem(one), stem(other)) for two in pairs for one, other in two}
         told_of = {form for words in texts for word in words for form in (word, stem(word))}
         self._spelling = NearSpelling(
-            {word: " ".join(self._compared([word])) for word in told_of.union(slips)},
+            told_of.union(slips),
+            lambda word: " ".join(self._compared([word])),
             (*ordinary, *FILLING),
         )
         self._ordinary = frozenset(map(stem, ordinary))

@@ -11,8 +11,8 @@ from desktop_app.symptom_search.near_spelling import NearSpelling, sounds
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
-KNOWN = {word: word for word in ("shudder", "hesitation", "start", "valve", "flicker", "bearing")}
-NEAR = NearSpelling(KNOWN, ordinary=("startle",))
+KNOWN = frozenset(("shudder", "hesitation", "start", "valve", "flicker", "bearing"))
+NEAR = NearSpelling(KNOWN, str, ordinary=("startle",))
 
 
 @pytest.mark.parametrize(
@@ -36,8 +36,8 @@ def test_a_slip_is_taken_for_the_word_that_was_meant(typed: str, meant: str) -> 
 
 def test_a_slip_between_two_words_stands_for_neither() -> None:
     two = {"packing": "pack", "parking": "park"}
-    assert NearSpelling(two).meant("pacrking") == "pacrking"
-    assert NearSpelling(dict.fromkeys(two, "same")).meant("pacrking") != "pacrking"
+    assert NearSpelling(two, two.__getitem__).meant("pacrking") == "pacrking"
+    assert NearSpelling(two, lambda _word: "same").meant("pacrking") != "pacrking"
 
 
 @given(st.text("abcdehiknrstuv", max_size=14))
