@@ -309,7 +309,7 @@ class Places(QObject):
         def load() -> tuple[tuple[KindTrouble, ...], ShopUse | None, int]:
             places_ahead.load_job_page()
             places_ahead.read_a_slip(self._vocabulary)
-            use = places_ahead.read_newest_job(record, today, self._names())
+            use = places_ahead.read_newest_job(record, today, self._names(), self._kinds)
             troubles = self._shelf.troubles
             tables_read().keep()
             return troubles, use, changes

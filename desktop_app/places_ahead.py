@@ -17,6 +17,9 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 if TYPE_CHECKING:
+    from sqlalchemy import Connection
+
+    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.repair_jobs.rate_of_use import ShopUse
 
 _UNHEARD_OF = "zzwqk"  # no phrase has this word: what finds slips is made with the first of them
@@ -56,24 +59,84 @@ def read_a_slip(vocabulary: Vocabulary) -> None:
     vocabulary.conditions_in(_UNHEARD_OF)
 
 
-def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -> ShopUse | None:
-    """Ask the newest job what a job's page asks; return what it asks of the whole shop.
+def read_newest_job(
+    record: ShopRecord, today: date, names: Mapping[str, str], kinds: Mapping[str, PartKind]
+) -> ShopUse | None:
+    """Ask the newest job what its page asks, and what a return asks; return how the cars are used.
 
     What can't be read of it is told to whoever opens it, and stops nothing here.
     """
     from desktop_app.repair_jobs.stored_odometer import read_shop_use
-    from desktop_app.repair_jobs.stored_proof import read_proof
-    from desktop_app.repair_jobs.stored_reading import read_job
-    from desktop_app.returns_watched.stored_returns import read_returns_of_job
-    from desktop_app.returns_watched.stored_standing import read_standing
     from desktop_app.symptom_search.stored import jobs_latest
 
     use = None
     with suppress(ShopTrouble), record.reading() as connection:
         for job in jobs_latest(connection, 1):
-            read_job(connection, job)
             use = read_shop_use(connection)
-            read_proof(connection, job, use)
-            read_returns_of_job(connection, job, names)
-            read_standing(connection, job, today, names)
+            _ask_as_a_job(connection, job, use, today)
+            _ask_as_the_watch(connection, job, today, names)
+            _ask_of_its_parts(connection, job, kinds)
+            _ask_as_a_return(connection, job, kinds)
     return use
+
+
+def _ask_as_a_job(connection: Connection, job: int, use: ShopUse, today: date) -> None:
+    from desktop_app.repair_jobs.stored_known_car import jobs_beside
+    from desktop_app.repair_jobs.stored_proof import read_proof
+    from desktop_app.repair_jobs.stored_questions import read_odometer_said
+    from desktop_app.repair_jobs.stored_reading import events_of, jobs_of_visit, read_job
+    from desktop_app.repair_jobs.stored_same_plate import same_plate_asked
+
+    read = read_job(connection, job)
+    read_proof(connection, job, use)
+    jobs_of_visit(connection, read.visit_id)
+    jobs_beside(connection, read.vehicle.id, read.visit_id)
+    same_plate_asked(connection, read)
+    read_odometer_said(connection, read, today, use)
+    events_of(connection, read.vehicle.id)
+
+
+def _ask_as_the_watch(
+    connection: Connection, job: int, today: date, names: Mapping[str, str]
+) -> None:
+    from desktop_app.returns_watched.stored_customers_asked import answers_of_job
+    from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
+    from desktop_app.returns_watched.stored_returns import read_returns_of_job
+    from desktop_app.returns_watched.stored_standing import read_standing
+
+    read_returns_of_job(connection, job, names)
+    read_standing(connection, job, today, names)
+    answers_of_job(connection, job)
+    parts_of_job(connection, job)
+    owed_for_job(connection, job)
+
+
+def _ask_of_its_parts(connection: Connection, job: int, kinds: Mapping[str, PartKind]) -> None:
+    from desktop_app.parts_compared.stored_pairs import (
+        drawer,
+        open_origins,
+        pairs_of_job,
+        read_pair,
+    )
+    from desktop_app.parts_compared.stored_refit import refit_checks_for, replaced_in
+    from desktop_app.parts_compared.stored_sums import sums_of_job
+    from desktop_app.symptom_search.stored import mended_by
+
+    for pair in pairs_of_job(connection, job)[:1]:
+        read_pair(connection, pair)
+    open_origins(connection, job)
+    drawer(connection)
+    sums_of_job(connection, job)
+    replaced_in(connection, job, kinds)
+    refit_checks_for(connection, job, kinds)
+    mended_by(connection, [job])
+
+
+def _ask_as_a_return(connection: Connection, job: int, kinds: Mapping[str, PartKind]) -> None:
+    """Ask of a job what is asked of the two of a return, as if it had come back after itself."""
+    from desktop_app.returns_watched.stored_judging import read_judging
+    from desktop_app.returns_watched.stored_then_now import read_chain, read_then_and_now
+
+    read_then_and_now(connection, job, job, kinds)
+    read_judging(connection, job, job)
+    read_chain(connection, job, job)

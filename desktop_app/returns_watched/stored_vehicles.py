@@ -15,6 +15,7 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.repair_jobs.stored_apart import vehicles_apart
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, vehicle_keys
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.shop_record.databases.by_database import on_server
 from desktop_app.shop_record.databases.dialect_blocks import read_past, some_of
 from desktop_app.shop_record.databases.listed import among, as_listed, taken_apart
 
@@ -78,10 +79,21 @@ def each_block(
     if ids is not None:
         assert column is not None
         listed = as_listed(sorted(ids))
-        some = some_of(connection, column.type)
-        statement = statement.where((column if by_index else column + 0).op("IN")(some))
+        statement = _among_past(statement, column, by_index, on_server(connection))
     for rows in read_past(connection, statement, listed, ROWS_AT_ONCE):
         yield list(zip(*rows, strict=True))
+
+
+@lru_cache(maxsize=64)
+def _among_past(
+    statement: Select[*tuple[Any, ...]],
+    column: InstrumentedAttribute[Any],
+    by_index: bool,
+    server: bool,
+) -> Select[*tuple[Any, ...]]:
+    """Return the statement for the ids of a list that is handed to the driver."""
+    some = some_of(column.type, on_server=server)
+    return statement.where((column if by_index else column + 0).op("IN")(some))
 
 
 def some_ids(ids: Collection[int]) -> Select[tuple[int]]:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import platform
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
@@ -18,6 +19,7 @@ from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.databases.by_database import PATIENCE, SERVER
 from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed, Done, RowChange
+from desktop_app.shop_record.one_look import OneLook
 from desktop_app.shop_record.past import history
 from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.long_reverse import Tell, is_long, nobody_waits
@@ -66,12 +68,21 @@ class ShopRecord:
         self.is_watched = False
         self._engine = engine
         self._closed = False
+        self._look = OneLook(partial(self._begun, writing=False))
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection to read from; its whole use sees one state of the record."""
-        with self._told(), self._begun(writing=False) as connection:
+        with self._told(), self._look.reading() as connection:
             yield connection
+
+    def one_look(self) -> AbstractContextManager[None]:
+        """Let all that this thread reads meanwhile be read in one go, and see one state.
+
+        For a page that asks in many places: to begin takes as long as to ask, and over a network
+        is a wait of its own. Whoever takes a look waits for nobody. A deed ends it.
+        """
+        return self._look.taken()
 
     @property
     def on_server(self) -> bool:
@@ -190,6 +201,7 @@ class ShopRecord:
         if self.refuses is not None:
             raise self.refuses
         deed: Deed | None = None
+        self._look.end()  # a record that is being read can't be written
         with self._told():
             try:
                 with self._begun(writing=True) as connection:

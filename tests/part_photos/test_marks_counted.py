@@ -136,6 +136,14 @@ def test_two_bands_or_one_edge_make_no_rhythm() -> None:
     assert why_not(ramp) == "fewer than two edges are seen along the line"
 
 
+def test_a_band_out_of_its_place_by_a_fifth_of_a_step_is_named() -> None:
+    light = np.full(175, 0.5)
+    for n in range(12):
+        start = 7 + 14 * n + (3 if n == 5 else 0)
+        light[start : start + 7] = 0.1
+    assert why_not(light) == "the step after band 5 is unlike those beside it"
+
+
 def test_bands_finer_than_a_photo_shows_them_are_not_guessed_at() -> None:
     fine = 0.3 + 0.2 * np.sin(np.arange(200) * 2 * np.pi / 4)
     assert why_not(fine) == "the bands are too fine for this photo; go nearer"

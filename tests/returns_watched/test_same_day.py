@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+import numpy as np
 import pytest
 
 from desktop_app.repair_jobs.actions import add_job, hand_over, write_up
@@ -11,6 +12,7 @@ from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched.actions import say_not_same_vehicle
 from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.many_visits.same_day import no_same_day
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored_doubts import record_doubts
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
@@ -195,3 +197,9 @@ def test_what_was_told_by_telephone_is_seen_the_same_day(
         (row,) = read_waiting(connection, TODAY)  # the visit speaks for it
     assert not row.is_told
     assert row.candidate.days == 0
+
+
+def test_where_no_car_came_twice_on_a_day_the_clock_tells_nothing() -> None:
+    jobs = np.arange(3, dtype=np.int32)
+    assert no_same_day().came_later(jobs, jobs[::-1]).tolist() == [False, False, False]
+    assert no_same_day().times(1) == (None, None, False)

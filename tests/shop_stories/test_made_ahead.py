@@ -2,14 +2,22 @@
 
 from __future__ import annotations
 
+import threading
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
+import pytest
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
+from sqlalchemy import Dialect
+from sqlalchemy.sql.compiler import SQLCompiler
 
-from desktop_app.commands.shop_place import kinds_of
+from desktop_app.commands.shop_place import kinds_of, new_place
 from desktop_app.parts_compared.kind_actions import copy_kind
+from desktop_app.places import Places
+from desktop_app.repair_jobs.actions import write_up
+from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_window.place_names import (
     CARD,
@@ -88,6 +96,34 @@ def test_a_job_is_opened_in_the_kinds_of_now(qtbot: QtBot, tmp_path: Path) -> No
         at.program.desk.do(copy_kind, shelf["distributor-rotor"], "Our rotor", shelf.keys())
         assert JOB not in made(at)
         qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+
+
+def test_the_first_job_asks_nothing_that_was_not_asked_before(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    record = new_place(tmp_path / "shop", lambda: NOON)
+    job = write_up(record, WriteUp("misses in the rain", plate="TIN 01", odometer=84210)).made
+    record.close()
+    new: list[Any] = []
+    compiles = SQLCompiler.__init__
+
+    def noted(self: SQLCompiler, dialect: Dialect, statement: Any, *more: Any, **said: Any) -> None:
+        if threading.current_thread() is threading.main_thread():
+            new.append(statement)
+        compiles(self, dialect, statement, *more, **said)
+
+    with sitting(qtbot, tmp_path / "shop", NOON, ahead=True) as at:
+        qtbot.waitUntil(lambda: all_made(at), timeout=20_000)
+        at.quiet()
+        monkeypatch.setattr(SQLCompiler, "__init__", noted)
+        places = at.program.desk.parent() if at.program.desk is not None else None
+        assert isinstance(places, Places)
+        places.open_job(job)
+        assert at.reads("misses in the rain")
+        monkeypatch.undo()
+    assert not [str(one) for one in new], (
+        "SQL of these is made while somebody waits for the job: see places_ahead.py"
+    )
 
 
 def test_a_window_that_is_closed_meanwhile(qtbot: QtBot, tmp_path: Path) -> None:

@@ -134,15 +134,18 @@ class JobPage(QWidget):
                 self._show()
 
     def _show(self) -> None:
-        if self.job_id is None:
-            return
-        job = self._read(self.job_id)
-        if job is None and self._desk.record.away is not None and self._shown == self.job_id:
+        if self.job_id is not None:
+            with self._desk.record.one_look():
+                self._show_job(self.job_id)
+
+    def _show_job(self, job_id: int) -> None:
+        job = self._read(job_id)
+        if job is None and self._desk.record.away is not None and self._shown == job_id:
             return  # it stays as it was read, to go on in
         off_because(self._page, "" if job is not None else tr("This job can't be shown."))
         if job is None:
             return
-        self._shown = self.job_id
+        self._shown = job_id
         self._number = job.number
         car = job.vehicle.name
         if len(car) > LONGEST:

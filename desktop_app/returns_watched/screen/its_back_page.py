@@ -274,6 +274,10 @@ class ItsBackPage(QWidget):
         return next((row for row in rows if row.is_open), rows[-1] if rows else None)
 
     def _show(self, row: ReturnRow) -> None:
+        with self._desk.record.one_look():
+            self._show_now(row)
+
+    def _show_now(self, row: ReturnRow) -> None:
         self._right.setUpdatesEnabled(False)
         judging = self._show_told(row) if row.is_told else self._show_seen(row)
         if judging is not None:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import AbstractContextManager, nullcontext
+from functools import lru_cache
 from itertools import count
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Select, literal_column
+from sqlalchemy import ColumnElement, Connection, Dialect, Select, literal_column
 from sqlalchemy.types import Integer, TypeEngine
 
 from desktop_app.shop_record.databases.by_database import on_server
@@ -15,12 +16,18 @@ from desktop_app.shop_record.databases.by_database import on_server
 _NUMBERS = count()
 
 
-def some_of(connection: Connection, kind: TypeEngine[Any]) -> ColumnElement[Any]:
+def some_of(kind: TypeEngine[Any], *, on_server: bool) -> ColumnElement[Any]:
     """Return the place of a list in a statement that `read_past` reads, taken apart."""
-    if not on_server(connection):
+    if not on_server:
         return literal_column("(SELECT value FROM json_each(?))")
     of = "bigint" if isinstance(kind, Integer) else "text"
     return literal_column(f"(SELECT CAST(value AS {of}) FROM json_array_elements_text(%s))")
+
+
+@lru_cache(maxsize=64)
+def _words(statement: Select[*tuple[Any, ...]], dialect: Dialect) -> str:
+    """Return a statement as a database hears it, made once of each that is kept."""
+    return str(statement.compile(dialect=dialect, compile_kwargs={"literal_binds": True}))
 
 
 def read_past(
@@ -30,7 +37,7 @@ def read_past(
 
     The rows are the driver's own tuples.
     """
-    words = str(statement.compile(connection.engine, compile_kwargs={"literal_binds": True}))
+    words = _words(statement, connection.dialect)
     values = () if listed is None else (listed,)
     guard: AbstractContextManager[None] = nullcontext()
     if on_server(connection):
