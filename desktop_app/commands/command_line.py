@@ -138,8 +138,22 @@ def _asked(argv: Sequence[str]) -> argparse.Namespace:
     window = _Parser(prog=_PROGRAM, add_help=False, allow_abbrev=False)
     _add_shop(window)
     window.set_defaults(command=None)
+    handed = _shop_handed_over(argv)
+    if handed is not None:
+        return window.parse_args([f"--shop={handed}"])
     asked, more = window.parse_known_args(argv)
     return _parser().parse_args(argv) if more else asked
+
+
+def _shop_handed_over(argv: Sequence[str]) -> Path | None:
+    """Return the shop that is the only word: its folder, or its record as a desktop hands it over.
+
+    A command's name is no path of something that exists, and a file of a shop means the shop.
+    """
+    if len(argv) != 1 or os.path.basename(argv[0]) == argv[0]:
+        return None
+    path = Path(argv[0])
+    return path if path.is_dir() else path.parent if path.is_file() else None
 
 
 def _add_shop(parser: argparse.ArgumentParser) -> None:

@@ -154,5 +154,8 @@ def look_up_words(add: Add) -> None:
         shop=True,
     )
     one.add_argument("--out", metavar="REPORT.zip", help="write it into a file too")
-    one = add("menu-entry", "put the program into the menu of this desktop (Linux)")
+    one = add(
+        "menu-entry",
+        "put the program into the menu of this desktop, and let it open a shop's record (Linux)",
+    )
     one.add_argument("--remove", action="store_true", help="take it out again")

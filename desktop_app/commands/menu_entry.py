@@ -1,8 +1,13 @@
-"""`menu-entry`: the program in the menu of a Linux desktop, with its icon, for this user alone."""
+"""`menu-entry`: the program in the menu of a Linux desktop, with its icon, for this user alone.
+
+A shop's record is opened by it from then on: the kind of file is that of the Shared MIME-info
+Specification of freedesktop.org, known by the record's name, so that no other SQLite file is tied.
+"""
 
 from __future__ import annotations
 
 import shutil
+import subprocess
 import sys
 from contextlib import suppress
 from pathlib import Path
@@ -13,6 +18,7 @@ from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 NAME = "benchwitness"
+_PATIENCE_S = 30
 _SPECIAL = '"`$\\'
 
 
@@ -28,13 +34,16 @@ def menu_entry(asked: Asked) -> Outcome:
         for file in files:
             with suppress(FileNotFoundError):
                 file.unlink()
+        _make_known(files)
         return Outcome({"removed": [str(file) for file in files]}, ("Taken out of the menu.",))
-    entry, large, drawn = files
+    entry, large, drawn, kind = files
     for file in files:
         file.parent.mkdir(parents=True, exist_ok=True)
     shutil.copyfile(resource_path("icon", f"{NAME}.png"), large)
     shutil.copyfile(resource_path("icon", f"{NAME}.svg"), drawn)
+    shutil.copyfile(resource_path("icon", f"{NAME}.xml"), kind)
     entry.write_text(entry_text(program_order()), encoding="utf-8")
+    _make_known(files)
     lines = ("In the menu from now on:", *(str(file) for file in files))
     return Outcome({"files": [str(file) for file in files]}, lines)
 
@@ -42,7 +51,24 @@ def menu_entry(asked: Asked) -> Outcome:
 def entry_text(order: list[str]) -> str:
     """Return the desktop entry, with the order that starts the program where it lies now."""
     template = resource_path("icon", f"{NAME}.desktop").read_text("utf-8")
-    return template.replace(f"Exec={NAME}\n", f"Exec={' '.join(map(_quoted, order))}\n")
+    return template.replace(f"Exec={NAME} ", f"Exec={' '.join(map(_quoted, order))} ")
+
+
+def _make_known(files: tuple[Path, ...]) -> None:
+    """Let the desktop read its lists anew; where it has none of these programs it does so itself.
+
+    What they say is about other programs' files, and no matter of this one.
+    """
+    entry, *_, kind = files
+    for program, folder in (
+        ("update-mime-database", kind.parent.parent),
+        ("update-desktop-database", entry.parent),
+    ):
+        there = shutil.which(program)
+        if there is not None and folder.is_dir():
+            with suppress(OSError, subprocess.TimeoutExpired):
+                order = [there, str(folder)]
+                subprocess.run(order, capture_output=True, check=False, timeout=_PATIENCE_S)
 
 
 def _quoted(word: str) -> str:
@@ -52,7 +78,7 @@ def _quoted(word: str) -> str:
     return quoted.replace("\\", "\\\\")  # a string of such a file is escaped once more
 
 
-def _files() -> tuple[Path, Path, Path]:
+def _files() -> tuple[Path, Path, Path, Path]:
     from platformdirs import user_data_path
 
     data = user_data_path()
@@ -61,4 +87,5 @@ def _files() -> tuple[Path, Path, Path]:
         data / "applications" / f"{NAME}.desktop",
         icons / "256x256" / "apps" / f"{NAME}.png",
         icons / "scalable" / "apps" / f"{NAME}.svg",
+        data / "mime" / "packages" / f"{NAME}.xml",
     )

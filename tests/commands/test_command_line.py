@@ -89,6 +89,21 @@ def place(tmp_path: Path) -> str:
     return str(tmp_path / "shop")
 
 
+def test_a_shop_that_a_desktop_hands_over_is_opened(shell: Shell, tmp_path: Path) -> None:
+    folder = tmp_path / "our shop"
+    new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
+    shell(str(folder / "shop.sqlite"))
+    shell(str(folder))
+    assert shell.opened == [folder, folder]
+    assert shell.status == 0
+
+
+def test_a_lone_word_that_is_no_path_is_a_command(shell: Shell, tmp_path: Path) -> None:
+    shell(str(tmp_path / "nothing here"))
+    assert (shell.status, shell.opened) == (2, [])
+    assert "nothing here" in shell.err
+
+
 def test_returns_lists_the_pair_with_its_reasons(shell: Shell, place: str) -> None:
     (row,) = shell("returns", "--shop", place, "--json")
     assert (row["earlier"], row["later"]) == ("J-101", "J-102")
