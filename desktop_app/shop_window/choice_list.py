@@ -5,7 +5,19 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QChildEvent, QEvent, QSize, Qt
-from PySide6.QtWidgets import QComboBox, QFrame, QStyledItemDelegate, QWidget
+from PySide6.QtGui import QHelpEvent, QPaintEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionComboBox,
+    QStylePainter,
+    QToolTip,
+    QWidget,
+)
+
+from desktop_app.shop_window.texts import tooltip
 
 SPARE = 4  # pixels that words take beyond what the style reckons with
 
@@ -26,6 +38,41 @@ class ChoiceList(QComboBox):
     def _roomy(self, hint: QSize) -> QSize:
         """Return a width in which the words are read whole."""
         return hint + QSize(SPARE, 0)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Show with a … that what is chosen goes on, where it finds no room."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        shown = self._elided(option)
+        if shown == option.currentText:
+            super().paintEvent(event)
+            return
+        option.currentText = shown
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()  # now, and not when Python comes to it
+
+    def event(self, event: QEvent) -> bool:
+        """Say under the mouse what is chosen, where it is not read whole, and what it is for."""
+        if event.type() != QEvent.Type.ToolTip or not isinstance(event, QHelpEvent):
+            return super().event(event)
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        if self._elided(option) == option.currentText:
+            return super().event(event)
+        lines = (tooltip(self.currentText()), self.toolTip())
+        QToolTip.showText(event.globalPos(), "<br>".join(filter(None, lines)), self)
+        return True
+
+    def _elided(self, option: QStyleOptionComboBox) -> str:
+        """Return what of the words that are chosen is shown."""
+        if self.isEditable():
+            return option.currentText
+        field = QStyle.SubControl.SC_ComboBoxEditField
+        kind = QStyle.ComplexControl.CC_ComboBox
+        room = self.style().subControlRect(kind, option, field, self).width()
+        return self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideRight, room)
 
     def childEvent(self, event: QChildEvent) -> None:
         super().childEvent(event)

@@ -1772,7 +1772,7 @@
     </message>
     <message>
         <source>protractor</source>
-        <translation>transportador de ángulos</translation>
+        <translation>transportador</translation>
     </message>
     <message>
         <source>ohmmeter</source>

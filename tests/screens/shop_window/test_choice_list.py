@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QPoint, QRect
-from PySide6.QtGui import QColor, QImage, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QEvent, QPoint, QRect
+from PySide6.QtGui import QColor, QHelpEvent, QImage, QPalette, QTextDocumentFragment
+from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionComboBox, QToolTip
 from pytestqt.qtbot import QtBot
 
 from desktop_app.shop_window.choice_list import ChoiceList
@@ -39,6 +39,37 @@ def test_the_chosen_row_is_seen_among_whole_rows(
         assert _near(ground, palette.color(role)), (row, ground.name())
         assert _furthest(picture, place, ground) > 300
     choice.hidePopup()
+
+
+@pytest.mark.qt_log_ignore("plugin does not support", extend=True)
+def test_words_that_find_no_room_end_in_dots_and_are_read_under_the_mouse(
+    app: QApplication, qtbot: QtBot
+) -> None:
+    dress(app, "light", 12)
+    choice = ChoiceList()
+    qtbot.addWidget(choice)
+    choice.addItems(["rod", "a rod to measure the depth of bores"])
+    choice.setToolTip("For both parts.")
+    choice.setFixedWidth(140)
+    choice.show()
+    cut = {}
+    for row in (0, 1):
+        choice.setCurrentIndex(row)
+        cut[row] = choice.grab().toImage()
+        middle = QPoint(20, choice.height() // 2)
+        asks = QHelpEvent(QEvent.Type.ToolTip, middle, choice.mapToGlobal(middle))
+        QApplication.sendEvent(choice, asks)
+        words = QTextDocumentFragment.fromHtml(QToolTip.text()).toPlainText()
+        assert words == ("For both parts.", f"{choice.itemText(1)}\nFor both parts.")[row]
+    option = QStyleOptionComboBox()
+    choice.initStyleOption(option)
+    field = QStyle.SubControl.SC_ComboBoxEditField
+    room = choice.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, field, choice)
+    ground = cut[1].pixelColor(room.left() - 2, room.center().y())
+    column = [cut[1].pixelColor(room.right(), y) for y in range(room.top(), room.bottom())]
+    assert all(_near(one, ground) for one in column), "a letter is cut in the middle"
+    assert cut[1] != cut[0]
+    QToolTip.hideText()
 
 
 def _near(one: QColor, other: QColor) -> bool:
