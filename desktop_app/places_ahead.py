@@ -7,20 +7,20 @@ place's modules, and making SQL of what is asked of the record.
 from __future__ import annotations
 
 import importlib
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 if TYPE_CHECKING:
-    from sqlalchemy import Connection
-
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.repair_jobs.rate_of_use import ShopUse
+
+Ask = Callable[..., Any]  # what is asked of the record, and about what
 
 _UNHEARD_OF = "zzwqk"  # no phrase has this word: what finds slips is made with the first of them
 
@@ -70,48 +70,51 @@ def read_newest_job(
     from desktop_app.symptom_search.stored import jobs_latest
 
     use = None
-    with suppress(ShopTrouble), record.reading() as connection:
-        for job in jobs_latest(connection, 1):
-            use = read_shop_use(connection)
-            _ask_as_a_job(connection, job, use, today)
-            _ask_as_the_watch(connection, job, today, names)
-            _ask_of_its_parts(connection, job, kinds)
-            _ask_as_a_return(connection, job, kinds)
+
+    def ask(read: Callable[..., Any], *about: Any) -> Any:
+        with record.reading() as connection:
+            return read(connection, *about)
+
+    with suppress(ShopTrouble), record.one_look():
+        for job in ask(jobs_latest, 1):
+            use = ask(read_shop_use)
+            _ask_as_a_job(ask, job, use, today)
+            _ask_as_the_watch(ask, job, today, names)
+            _ask_of_its_parts(ask, job, kinds)
+            _ask_as_a_return(ask, job, kinds)
     return use
 
 
-def _ask_as_a_job(connection: Connection, job: int, use: ShopUse, today: date) -> None:
+def _ask_as_a_job(ask: Ask, job: int, use: ShopUse, today: date) -> None:
     from desktop_app.repair_jobs.stored_known_car import jobs_beside
     from desktop_app.repair_jobs.stored_proof import read_proof
     from desktop_app.repair_jobs.stored_questions import read_odometer_said
     from desktop_app.repair_jobs.stored_reading import events_of, jobs_of_visit, read_job
     from desktop_app.repair_jobs.stored_same_plate import same_plate_asked
 
-    read = read_job(connection, job)
-    read_proof(connection, job, use)
-    jobs_of_visit(connection, read.visit_id)
-    jobs_beside(connection, read.vehicle.id, read.visit_id)
-    same_plate_asked(connection, read)
-    read_odometer_said(connection, read, today, use)
-    events_of(connection, read.vehicle.id)
+    read = ask(read_job, job)
+    ask(read_proof, job, use)
+    ask(jobs_of_visit, read.visit_id)
+    ask(jobs_beside, read.vehicle.id, read.visit_id)
+    ask(same_plate_asked, read)
+    ask(read_odometer_said, read, today, use)
+    ask(events_of, read.vehicle.id)
 
 
-def _ask_as_the_watch(
-    connection: Connection, job: int, today: date, names: Mapping[str, str]
-) -> None:
+def _ask_as_the_watch(ask: Ask, job: int, today: date, names: Mapping[str, str]) -> None:
     from desktop_app.returns_watched.stored_customers_asked import answers_of_job
     from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
     from desktop_app.returns_watched.stored_returns import read_returns_of_job
     from desktop_app.returns_watched.stored_standing import read_standing
 
-    read_returns_of_job(connection, job, names)
-    read_standing(connection, job, today, names)
-    answers_of_job(connection, job)
-    parts_of_job(connection, job)
-    owed_for_job(connection, job)
+    ask(read_returns_of_job, job, names)
+    ask(read_standing, job, today, names)
+    ask(answers_of_job, job)
+    ask(parts_of_job, job)
+    ask(owed_for_job, job)
 
 
-def _ask_of_its_parts(connection: Connection, job: int, kinds: Mapping[str, PartKind]) -> None:
+def _ask_of_its_parts(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None:
     from desktop_app.parts_compared.stored_pairs import (
         drawer,
         open_origins,
@@ -122,21 +125,21 @@ def _ask_of_its_parts(connection: Connection, job: int, kinds: Mapping[str, Part
     from desktop_app.parts_compared.stored_sums import sums_of_job
     from desktop_app.symptom_search.stored import mended_by
 
-    for pair in pairs_of_job(connection, job)[:1]:
-        read_pair(connection, pair)
-    open_origins(connection, job)
-    drawer(connection)
-    sums_of_job(connection, job)
-    replaced_in(connection, job, kinds)
-    refit_checks_for(connection, job, kinds)
-    mended_by(connection, [job])
+    for pair in ask(pairs_of_job, job)[:1]:
+        ask(read_pair, pair)
+    ask(open_origins, job)
+    ask(drawer)
+    ask(sums_of_job, job)
+    ask(replaced_in, job, kinds)
+    ask(refit_checks_for, job, kinds)
+    ask(mended_by, [job])
 
 
-def _ask_as_a_return(connection: Connection, job: int, kinds: Mapping[str, PartKind]) -> None:
+def _ask_as_a_return(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None:
     """Ask of a job what is asked of the two of a return, as if it had come back after itself."""
     from desktop_app.returns_watched.stored_judging import read_judging
     from desktop_app.returns_watched.stored_then_now import read_chain, read_then_and_now
 
-    read_then_and_now(connection, job, job, kinds)
-    read_judging(connection, job, job)
-    read_chain(connection, job, job)
+    ask(read_then_and_now, job, job, kinds)
+    ask(read_judging, job, job)
+    ask(read_chain, job, job)

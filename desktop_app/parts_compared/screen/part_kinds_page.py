@@ -14,7 +14,7 @@ from PySide6.QtCore import (
     QTimer,
     Slot,
 )
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
     QBoxLayout,
@@ -46,6 +46,7 @@ from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.lost_words import LEFT, let_go
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.place_names import KINDS
+from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -112,19 +113,10 @@ class PartKindsPage(QWidget):
         self._beside = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._beside.addLayout(left, 1)
         self._beside.addWidget(self._page, 4)
+        RoomWatch(self, LETTERS_BESIDE, self._find_room)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._find_room()
-        super().resizeEvent(event)
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self._find_room()
-
-    def _find_room(self) -> None:
+    def _find_room(self, below: bool) -> None:
         """Put the list above the kind where the letters leave no room beside it."""
-        below = self.width() < LETTERS_BESIDE * self.fontMetrics().averageCharWidth()
         beside = QBoxLayout.Direction.LeftToRight
         self._beside.setDirection(QBoxLayout.Direction.TopToBottom if below else beside)
         self._beside.setStretch(1, 2 if below else 4)

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, QTimer, Slot
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QPushButton, QTableView
 
 from desktop_app.language import tr
@@ -19,6 +18,7 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import DRAWER
+from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.texts import plain_label
 
 ROW_HEIGHT, ROWS_SEEN = 40, 12
@@ -67,7 +67,7 @@ class ToolDrawerPage(ReadingPage):
         self._table.verticalHeader().hide()
         self._table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
         self._table.horizontalHeader().setMinimumSectionSize(130)
-        self._find_room()
+        RoomWatch(self, LETTERS_WIDE, self._find_room).look()
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             inside = Qt.ShortcutContext.WidgetShortcut
@@ -109,19 +109,9 @@ class ToolDrawerPage(ReadingPage):
             else:
                 self._study.show_tool(studied)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._find_room()
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self._find_room()
-
-    def _find_room(self) -> None:
+    def _find_room(self, narrow: bool) -> None:
         """Put the figures into one column where the letters leave no room for several."""
         chosen = self._table.currentIndex().row()
-        narrow = self.width() < LETTERS_WIDE * self.fontMetrics().averageCharWidth()
         self._model.fold(narrow)
         head, grow = self._table.horizontalHeader(), QHeaderView.ResizeMode
         head.setSectionResizeMode(grow.ResizeToContents)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -30,6 +30,7 @@ from desktop_app.returns_watched.stored_watch_place import WatchPlace
 from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath, window_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 
@@ -110,20 +111,14 @@ class OpenWindowsView(QWidget):
         column.addLayout(both, 1)
         column.addWidget(legend)
         column.addLayout(foot)
+        RoomWatch(self, LETTERS_BESIDE, self._find_room)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._table.leave_out((LEFT, STATE) if self.width() < ROOMY else ())
-        self._find_room()
         super().resizeEvent(event)
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self._find_room()
-
-    def _find_room(self) -> None:
+    def _find_room(self, below: bool) -> None:
         """Put the table below the plane where the letters leave no room beside it."""
-        below = self.width() < LETTERS_BESIDE * self.fontMetrics().averageCharWidth()
         way = QBoxLayout.Direction
         self._beside.setDirection(way.TopToBottom if below else way.LeftToRight)
         head = self._table.horizontalHeader().sizeHint().height()
