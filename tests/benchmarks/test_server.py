@@ -9,6 +9,7 @@ from __future__ import annotations
 import tempfile
 import threading
 from collections.abc import Callable, Iterator
+from contextlib import nullcontext
 from dataclasses import replace
 from pathlib import Path
 from statistics import median, quantiles
@@ -17,7 +18,8 @@ from typing import Any
 
 import pytest
 
-from desktop_app.commands.shop_place import new_place
+from desktop_app.commands.shop_place import kinds_of, new_place
+from desktop_app.places_ahead import read_newest_job
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.write_up import WriteUp
@@ -110,6 +112,29 @@ def test_how_often_a_deed_waits_for_the_server(
     waits = (far - near) / (2000 * ONE_WAY_S)
     print(f"{deed.__name__}: waits {waits:.1f} times")
     assert waits < 1.2 * most  # the way itself takes a little longer than it is told to
+
+
+def test_a_page_that_asks_in_one_look_waits_less_often(
+    folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    place = read_place(folder)
+    with opened(folder) as record:
+        a_car(record)(0)
+    with far_away(place.address.port, ONE_WAY_S) as port:
+        write_place(tmp_path, replace(place, address=replace(place.address, port=port)))
+        with opened(tmp_path) as record:
+
+            def read(_number: int) -> object:
+                return read_newest_job(record, NOON.date(), {}, kinds)
+
+            kinds = kinds_of()
+            at_once = timed("what a job's page asks, in one look", read)
+            monkeypatch.setattr(record, "one_look", nullcontext)
+            by_itself = timed("the same, each question by itself", read)
+    print(
+        f"waits {at_once / (2000 * ONE_WAY_S):.0f} and {by_itself / (2000 * ONE_WAY_S):.0f} times"
+    )
+    assert at_once < 0.9 * by_itself
 
 
 def test_a_photo(here: ShopRecord) -> None:
