@@ -27,7 +27,7 @@ def to_act_on(figures: WeekFigures) -> tuple[ToDo, ...]:
             _opened(danger_not_said(figures)),
             CAME_BACK,
         ),
-        (tr("To be judged"), _opened(waits), RAW),
+        (tr("To be judged, of any week"), _opened(waits), RAW),
         (tr("To be asked by {day}", day=day), calls_now(figures), WINDOWS),
         (
             tr("The window probably ends within {days} days of {day}", days=ENDS_SOON, day=day),

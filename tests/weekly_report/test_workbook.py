@@ -90,7 +90,13 @@ def test_each_formula_carries_its_result(week: Path) -> None:
 def test_the_first_sheet_opens_on_the_figures_and_what_is_to_be_done(week: Path) -> None:
     page = opened(week)["Read first"]
     column = [str(row[0].value) for row in page.iter_rows() if row[0].value is not None]
-    wanted = ("The week", "Handed over", "To act on", "To be judged", "Jobs handed over")
+    wanted = (
+        "The week",
+        "Handed over",
+        "To act on",
+        "To be judged, of any week",
+        "Jobs handed over",
+    )
     places = [column.index(one) for one in wanted]
     (sentence,) = [at for at, one in enumerate(column) if one.startswith("3 jobs left in the week")]
     assert [*places[:4], sentence, places[4]] == sorted((*places, sentence))
@@ -102,7 +108,7 @@ def test_the_first_sheet_opens_on_the_figures_and_what_is_to_be_done(week: Path)
     to_do = table_rows(opened(week), "Read first", "ReadFirstToActOn")
     assert {row["What"]: (row["Jobs"], row["Which"]) for row in to_do} == {
         "Nobody said whether somebody could have been hurt": (2, "J-160, J-162"),
-        "To be judged": (3, "J-131, J-160, J-162"),
+        "To be judged, of any week": (3, "J-131, J-160, J-162"),
     }
 
 
@@ -114,7 +120,7 @@ def test_where_nothing_waits_the_first_sheet_says_so(shop: ShopRecord, tmp_path:
 
 def test_of_many_jobs_to_act_on_the_first_are_named_and_the_sheet_of_the_rest() -> None:
     jobs = tuple(f"J-{number}" for number in range(1, 10))
-    few, many = (ToDo("To be judged", some, "Raw") for some in (jobs[:8], jobs))
+    few, many = (ToDo("To be judged, of any week", some, "Raw") for some in (jobs[:8], jobs))
     assert to_do_table([few, many]).column("Which") == (
         "J-1, J-2, J-3, J-4, J-5, J-6, J-7, J-8",
         "J-1, J-2, J-3, J-4, J-5, J-6, J-7, J-8 and more: the sheet Raw",

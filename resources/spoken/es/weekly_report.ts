@@ -2848,8 +2848,8 @@
         <translation>Nadie ha dicho si alguien pudo resultar herido</translation>
     </message>
     <message>
-        <source>To be judged</source>
-        <translation>Por juzgar</translation>
+        <source>To be judged, of any week</source>
+        <translation>Por juzgar, de cualquier semana</translation>
     </message>
     <message>
         <source>To be asked by {day}</source>

@@ -105,7 +105,7 @@ def test_a_figure_opens_its_jobs_beneath_it(book: Book) -> None:
 
 def test_what_waits_for_a_judgement_is_opened_from_where_it_is_said(book: Book) -> None:
     act = book.section("To act on")
-    assert any(x.text() == "To be judged (3)" for x in act.findChildren(QLabel))
+    assert any(x.text() == "To be judged, of any week (3)" for x in act.findChildren(QLabel))
     assert {"J-131", "J-160", "J-162"} <= set(buttons(act))
     with book.bot.waitSignal(book.page.job_chosen) as chosen:
         book.press(act, "Open the job J-131")
