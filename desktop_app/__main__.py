@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from desktop_app.language import VARIABLE, code_spoken, tr
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from pathlib import Path
 
     from desktop_app.shop_record.trouble import ShopTrouble
@@ -24,7 +25,7 @@ def main(argv: list[str] | None = None) -> int:
     return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window, _speak_for)
 
 
-def _open_window(folder: Path | None) -> int:
+def _open_window(folder: Path | None, say: Callable[[], ShopTrouble] | None = None) -> int:
     from desktop_app.commands.demo import has_screen
 
     if not has_screen():
@@ -36,6 +37,8 @@ def _open_window(folder: Path | None) -> int:
 
     leave_sources_unread()
     trouble = _speak()
+    if say is not None:
+        trouble = say()  # in the language that is spoken now
     from desktop_app.program_started import open_window
 
     return open_window(folder, trouble)

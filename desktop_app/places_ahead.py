@@ -66,6 +66,7 @@ def read_newest_job(
 
     What can't be read of it is told to whoever opens it, and stops nothing here.
     """
+    from desktop_app.parts_compared.stored_pairs import job_of_newest_pair
     from desktop_app.repair_jobs.stored_odometer import read_shop_use
     from desktop_app.symptom_search.stored import jobs_latest
 
@@ -80,8 +81,9 @@ def read_newest_job(
             use = ask(read_shop_use)
             _ask_as_a_job(ask, job, use, today)
             _ask_as_the_watch(ask, job, today, names)
-            _ask_of_its_parts(ask, job, kinds)
-            _ask_as_a_return(ask, job, kinds)
+            with_pair = ask(job_of_newest_pair) or job
+            _ask_of_its_parts(ask, with_pair, kinds)
+            _ask_as_a_return(ask, with_pair, kinds)
     return use
 
 
@@ -115,18 +117,12 @@ def _ask_as_the_watch(ask: Ask, job: int, today: date, names: Mapping[str, str])
 
 
 def _ask_of_its_parts(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None:
-    from desktop_app.parts_compared.stored_pairs import (
-        drawer,
-        open_origins,
-        pairs_of_job,
-        read_pair,
-    )
+    from desktop_app.parts_compared.stored_pairs import drawer, open_origins, pairs_of_job
     from desktop_app.parts_compared.stored_refit import refit_checks_for, replaced_in
     from desktop_app.parts_compared.stored_sums import sums_of_job
     from desktop_app.symptom_search.stored import mended_by
 
-    for pair in ask(pairs_of_job, job)[:1]:
-        ask(read_pair, pair)
+    ask(pairs_of_job, job)
     ask(open_origins, job)
     ask(drawer)
     ask(sums_of_job, job)
@@ -138,8 +134,9 @@ def _ask_of_its_parts(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None
 def _ask_as_a_return(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None:
     """Ask of a job what is asked of the two of a return, as if it had come back after itself."""
     from desktop_app.returns_watched.stored_judging import read_judging
-    from desktop_app.returns_watched.stored_then_now import read_chain, read_then_and_now
+    from desktop_app.returns_watched.stored_then_now import read_chain, read_one, read_then_and_now
 
-    ask(read_then_and_now, job, job, kinds)
+    ask(read_then_and_now, job, job, kinds)  # of one job no more than whether it is there
+    ask(read_one, job, kinds)
     ask(read_judging, job, job)
     ask(read_chain, job, job)

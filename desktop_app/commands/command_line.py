@@ -10,14 +10,16 @@ from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from desktop_app.commands.command_words import add_commands
+from desktop_app.commands.handed_over import handed_over, is_out_of_an_archive, out_of_an_archive
 from desktop_app.commands.json_pieces import json_pieces
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.commands.outcome import Command, Outcome
 
-# Opens the window on a shop (None: the last one) and returns the exit status when it is closed.
-OpenWindow = Callable[[Path | None], int]
+# Opens the window on a shop (None: the last one), with what is to be said first, and returns the
+# exit status when it is closed.
+OpenWindow = Callable[..., int]
 # Draws the window off screen into a PNG.
 DrawWindow = Callable[[Path, Path], None]
 # Speaks the language in which a command writes, before what it needs is loaded.
@@ -51,6 +53,9 @@ def run(
     """Carry out a command line and return the exit status: 0 done, 1 damage found, 2 refused."""
     try:
         _check_words(argv)
+        handed = handed_over(argv)
+        if handed is not None:
+            return _open_handed(handed, open_window)
         asked = _asked(argv)
         _check_options(asked)
         if asked.command is None:
@@ -75,6 +80,13 @@ def run(
     except KeyboardInterrupt:
         return 130
     return outcome.status
+
+
+def _open_handed(path: Path, open_window: OpenWindow) -> int:
+    """Open the shop of a record, or of a folder; who pressed a file sees the window alone."""
+    if is_out_of_an_archive(path):
+        return open_window(None, out_of_an_archive)
+    return open_window(path if path.is_dir() else path.parent)
 
 
 def _refused(sentence: str) -> int:
@@ -138,22 +150,8 @@ def _asked(argv: Sequence[str]) -> argparse.Namespace:
     window = _Parser(prog=_PROGRAM, add_help=False, allow_abbrev=False)
     _add_shop(window)
     window.set_defaults(command=None)
-    handed = _shop_handed_over(argv)
-    if handed is not None:
-        return window.parse_args([f"--shop={handed}"])
     asked, more = window.parse_known_args(argv)
     return _parser().parse_args(argv) if more else asked
-
-
-def _shop_handed_over(argv: Sequence[str]) -> Path | None:
-    """Return the shop that is the only word: its folder, or its record as a desktop hands it over.
-
-    A command's name is no path of something that exists, and a file of a shop means the shop.
-    """
-    if len(argv) != 1 or os.path.basename(argv[0]) == argv[0]:
-        return None
-    path = Path(argv[0])
-    return path if path.is_dir() else path.parent if path.is_file() else None
 
 
 def _add_shop(parser: argparse.ArgumentParser) -> None:

@@ -43,8 +43,7 @@ def menu_entry(asked: Asked) -> Outcome:
     shutil.copyfile(resource_path("icon", f"{NAME}.svg"), drawn)
     shutil.copyfile(resource_path("icon", f"{NAME}.xml"), kind)
     entry.write_text(entry_text(program_order()), encoding="utf-8")
-    _make_known(files)
-    lines = ("In the menu from now on:", *(str(file) for file in files))
+    lines = ("In the menu from now on:", *(str(file) for file in files), *_make_known(files))
     return Outcome({"files": [str(file) for file in files]}, lines)
 
 
@@ -54,21 +53,25 @@ def entry_text(order: list[str]) -> str:
     return template.replace(f"Exec={NAME} ", f"Exec={' '.join(map(_quoted, order))} ")
 
 
-def _make_known(files: tuple[Path, ...]) -> None:
-    """Let the desktop read its lists anew; where it has none of these programs it does so itself.
-
-    What they say is about other programs' files, and no matter of this one.
-    """
+def _make_known(files: tuple[Path, ...]) -> tuple[str, ...]:
+    """Let the desktop read its lists of kinds of files anew; return what has to be said of it."""
     entry, *_, kind = files
-    for program, folder in (
-        ("update-mime-database", kind.parent.parent),
-        ("update-desktop-database", entry.parent),
-    ):
-        there = shutil.which(program)
-        if there is not None and folder.is_dir():
-            with suppress(OSError, subprocess.TimeoutExpired):
-                order = [there, str(folder)]
-                subprocess.run(order, capture_output=True, check=False, timeout=_PATIENCE_S)
+    _ran("update-desktop-database", entry.parent)  # a list for speed alone: desktops do without
+    kinds = kind.parent.parent
+    if _ran("update-mime-database", kinds):
+        return ()
+    return (f"For a double click on a shop.sqlite: update-mime-database {kinds}",)
+
+
+def _ran(program: str, folder: Path) -> bool:
+    there = shutil.which(program)
+    if there is None or not folder.is_dir():
+        return False
+    with suppress(OSError, subprocess.TimeoutExpired):
+        order = [there, str(folder)]
+        done = subprocess.run(order, capture_output=True, check=False, timeout=_PATIENCE_S)
+        return done.returncode == 0
+    return False
 
 
 def _quoted(word: str) -> str:

@@ -48,6 +48,11 @@ def open_origins(connection: Connection, job_id: int) -> tuple[tuple[int, str], 
     return tuple((pair, kind) for pair, kind in rows)
 
 
+def job_of_newest_pair(connection: Connection) -> int | None:
+    """Return the job of the pair that was laid out last; None where there is no pair yet."""
+    return connection.execute(select(Pair.job_id).order_by(Pair.id.desc()).limit(1)).scalar()
+
+
 def read_pair(connection: Connection, pair_id: int) -> PairView:
     """Return a whole pair; a ShopTrouble where there is none with this id."""
     row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()

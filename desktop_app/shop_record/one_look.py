@@ -2,29 +2,35 @@
 
 from __future__ import annotations
 
+import sys
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, ExitStack, contextmanager, suppress
 
 from sqlalchemy import Connection
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import SQLAlchemyError
 
 from desktop_app.shop_record.trouble import ShopTrouble
 
 Begin = Callable[[], AbstractContextManager[Connection]]
+Told = Callable[[], AbstractContextManager[None]]
 
 
 class OneLook(threading.local):
-    """Begins to read: with each question, or once while a look is taken; each thread for itself."""
+    """The connection that a thread's questions share while it takes a look; each thread its own.
 
-    def __init__(self, begin: Begin) -> None:
-        self._begin = begin
+    `told` is what an error goes through, so that everybody hears of a server that was lost.
+    """
+
+    def __init__(self) -> None:
         self._taken = False
+        self._asking = 0  # questions under way, one within the other
+        self._failed = False
         self._opened = ExitStack()
         self._connection: Connection | None = None
 
     @contextmanager
-    def taken(self) -> Iterator[None]:
+    def taken(self, told: Told) -> Iterator[None]:
         """Take a look: what this thread reads meanwhile, it reads in one go; within one, go on."""
         outer, self._taken = self._taken, True
         try:
@@ -32,25 +38,36 @@ class OneLook(threading.local):
         finally:
             self._taken = outer
             if not outer:
-                self.end()
+                self.end(told)
 
     @contextmanager
-    def reading(self) -> Iterator[Connection]:
-        """Give a connection to read from: the look's, or one for this question alone."""
+    def reading(self, begin: Begin, told: Told) -> Iterator[Connection]:
+        """Give a connection to read from: the look's, or one for this question alone.
+
+        What failed is given back at once: a database may answer nothing more there, and a record
+        that is still being read can't be written.
+        """
         if not self._taken:
-            with self._begin() as connection:
+            with begin() as connection:
                 yield connection
             return
         if self._connection is None:
-            self._connection = self._opened.enter_context(self._begin())
+            self._connection = self._opened.enter_context(begin())
+        self._asking += 1
         try:
             yield self._connection
         except BaseException:
-            self._connection = None  # a database may answer nothing more on it
+            self._failed = True
             raise
+        finally:
+            self._asking -= 1
+            if self._failed and not self._asking:
+                self.end(told)
 
-    def end(self) -> None:
+    def end(self, told: Told) -> None:
         """Let go of what the look was read from; what is asked further is asked anew."""
-        opened, self._opened, self._connection = self._opened, ExitStack(), None
-        with suppress(DBAPIError, ShopTrouble):  # nothing was written: whatever is lost, is not
-            opened.close()
+        opened, self._opened = self._opened, ExitStack()
+        failed, self._failed, self._connection = self._failed, False, None
+        # Nothing was written: whatever goes wrong now, nothing is lost.
+        with suppress(SQLAlchemyError, ShopTrouble), told():
+            opened.__exit__(*(sys.exc_info() if failed else (None, None, None)))

@@ -6,7 +6,6 @@ import platform
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
-from functools import partial
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
@@ -68,21 +67,22 @@ class ShopRecord:
         self.is_watched = False
         self._engine = engine
         self._closed = False
-        self._look = OneLook(partial(self._begun, writing=False))
+        self._look = OneLook()
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection to read from; its whole use sees one state of the record."""
-        with self._told(), self._look.reading() as connection:
+        with self._told(), self._look.reading(self._begun, self._told) as connection:
             yield connection
 
     def one_look(self) -> AbstractContextManager[None]:
         """Let all that this thread reads meanwhile be read in one go, and see one state.
 
         For a page that asks in many places: to begin takes as long as to ask, and over a network
-        is a wait of its own. Whoever takes a look waits for nobody. A deed ends it.
+        is a wait of its own. Whoever takes a look waits for nobody. A deed ends it, and reads on
+        its own connection alone.
         """
-        return self._look.taken()
+        return self._look.taken(self._told)
 
     @property
     def on_server(self) -> bool:
@@ -201,7 +201,7 @@ class ShopRecord:
         if self.refuses is not None:
             raise self.refuses
         deed: Deed | None = None
-        self._look.end()  # a record that is being read can't be written
+        self._look.end(self._told)  # a record that is being read can't be written
         with self._told():
             try:
                 with self._begun(writing=True) as connection:
@@ -216,7 +216,7 @@ class ShopRecord:
                 self._ask_after(deed.entry, error)
 
     @contextmanager
-    def _begun(self, *, writing: bool) -> Iterator[Connection]:
+    def _begun(self, *, writing: bool = False) -> Iterator[Connection]:
         """Begin on a connection; where something long is under way nobody waits for it."""
         away = self.away  # asked once: whoever watches may find the server meanwhile
         if away is not None:

@@ -6,7 +6,6 @@ import configparser
 import json
 import os
 import shlex
-import shutil
 import sqlite3
 import subprocess
 import sys
@@ -59,17 +58,15 @@ def test_a_record_is_a_kind_of_file_that_this_program_opens(
 
 
 @on_linux
+@pytest.mark.needs_tool("gio", "update-mime-database")
 def test_the_desktop_itself_takes_a_record_for_one_and_no_other_database(
     strange_home: Path, tmp_path: Path
 ) -> None:
-    asker = shutil.which("gio")
-    if asker is None or shutil.which("update-mime-database") is None:
-        pytest.skip("this computer has no desktop's tools")
     assert asked("menu-entry") == 0
     kinds = {}
     for name in (FILE_NAME, "stock.sqlite"):
         sqlite3.connect(tmp_path / name).execute("CREATE TABLE one (a)").connection.close()
-        order = [asker, "info", "-a", "standard::content-type", str(tmp_path / name)]
+        order = ["gio", "info", "-a", "standard::content-type", str(tmp_path / name)]
         kinds[name] = subprocess.run(order, capture_output=True, text=True, check=True).stdout
     assert "application/x-benchwitness-shop" in kinds[FILE_NAME]
     assert "benchwitness" not in kinds["stock.sqlite"]
@@ -89,10 +86,19 @@ def test_what_the_desktop_reads_anew_it_is_told_of(
     assert asked("menu-entry") == asked("menu-entry", "--remove") == 0
     lines = [line.split() for line in told.read_text().splitlines()]
     assert [Path(program).name for program, _ in lines] == [
-        "update-mime-database",
         "update-desktop-database",
+        "update-mime-database",
     ] * 2
-    assert [Path(folder).name for _, folder in lines] == ["mime", "applications"] * 2
+    assert [Path(folder).name for _, folder in lines] == ["applications", "mime"] * 2
+
+
+@on_linux
+def test_without_the_desktops_program_its_order_is_said(
+    capsys: pytest.CaptureFixture[str], strange_home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("PATH", str(strange_home))
+    assert asked("menu-entry") == 0
+    assert "update-mime-database" in capsys.readouterr().out.splitlines()[-1]
 
 
 @on_linux

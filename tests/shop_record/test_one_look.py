@@ -25,6 +25,12 @@ def people(shop: ShopRecord) -> int:
     return int(found)
 
 
+def ask_for_what_is_gone(shop: ShopRecord) -> None:
+    with shop.reading() as connection:
+        connection.execute(select(Person.id)).all()
+        raise ShopTrouble("That pair is not in the record any more.")
+
+
 def test_what_is_asked_within_a_look_is_asked_on_one_connection(shop: ShopRecord) -> None:
     with shop.one_look():
         first = connection_of(shop)
@@ -70,3 +76,33 @@ def test_a_statement_that_is_refused_leaves_the_look_to_the_others(shop: ShopRec
         with pytest.raises((ShopTrouble, DBAPIError)), shop.reading() as connection:
             connection.exec_driver_sql("SELECT gone FROM nowhere")
         assert people(shop) == 0
+
+
+def test_however_many_questions_fail_each_gives_back_what_it_asked_on(shop: ShopRecord) -> None:
+    with shop.one_look():
+        for _ in range(20):  # more than there are connections
+            with pytest.raises((ShopTrouble, DBAPIError)), shop.reading() as connection:
+                connection.exec_driver_sql("SELECT gone FROM nowhere")
+        assert people(shop) == 0
+
+
+def test_what_failed_within_a_look_holds_up_nobody_who_writes(shop: ShopRecord) -> None:
+    def add() -> None:
+        with shop.deed("Add Ana") as deed:
+            deed.add(Person, name="Ana")
+
+    with shop.one_look():
+        assert people(shop) == 0
+        with pytest.raises(ShopTrouble):
+            ask_for_what_is_gone(shop)
+        writer = threading.Thread(target=add)
+        writer.start()
+        writer.join()
+        assert people(shop) == 1
+
+
+def test_a_question_within_one_that_goes_on_ends_nothing(shop: ShopRecord) -> None:
+    with shop.one_look(), shop.reading() as outer:
+        with pytest.raises(ShopTrouble), shop.reading():
+            raise ShopTrouble("This can't be read.")
+        assert outer.execute(select(func.count(Person.id))).scalar_one() == 0

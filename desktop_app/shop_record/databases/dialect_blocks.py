@@ -39,17 +39,17 @@ def read_past(
     """
     words = _words(statement, connection.dialect)
     values = () if listed is None else (listed,)
+    name = ""
     guard: AbstractContextManager[None] = nullcontext()
     if on_server(connection):
         from desktop_app.shop_record.databases.dialect_postgres import errors_as_usual
 
-        # A cursor of the server: what is not asked for yet stays there.
-        cursor = connection.connection.cursor(f"past_{next(_NUMBERS)}")
+        name = f"past_{next(_NUMBERS)}"  # a cursor of the server: what is not asked for stays there
         words = words.replace("text(%%s)", "text(%s::json)")
         guard = errors_as_usual(connection, words)
-    else:
-        cursor = connection.connection.cursor()
     with guard:
+        driver = connection.connection
+        cursor = driver.cursor(name) if name else driver.cursor()
         try:
             cursor.execute(words, values)
             while rows := cursor.fetchmany(at_once):

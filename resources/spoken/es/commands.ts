@@ -119,5 +119,17 @@
         <source>Not in it, because it is gone or damaged in the shop: photo {photo}.</source>
         <translation>No está en ella, porque falta o está dañada en el taller: la foto {photo}.</translation>
     </message>
+    <message>
+        <source>That record was unpacked alone, without its photos, among temporary files.</source>
+        <translation>Ese registro se desempaquetó solo, sin sus fotos, entre archivos temporales.</translation>
+    </message>
+    <message>
+        <source>It was left as it is: what is written there goes with it.</source>
+        <translation>Se dejó como está: lo que se escriba ahí se pierde con él.</translation>
+    </message>
+    <message>
+        <source>Bring the backup back as a whole, under Records In and Out.</source>
+        <translation>Recupere la copia entera en Entrada y salida.</translation>
+    </message>
 </context>
 </TS>
