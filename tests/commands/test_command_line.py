@@ -5,8 +5,6 @@ from __future__ import annotations
 import io
 import json
 import sys
-import tempfile
-from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
@@ -21,7 +19,6 @@ from desktop_app.parts_compared.actions import keep_instrument
 from desktop_app.parts_compared.kind_actions import copy_kind
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.trouble import ShopTrouble
 from tests.from_outside import damage
 
 
@@ -90,47 +87,6 @@ def place(tmp_path: Path) -> str:
     actions.write_code(record, second, "P0300", "stored", "found")
     record.close()
     return str(tmp_path / "shop")
-
-
-def test_a_shop_that_a_desktop_hands_over_is_opened(shell: Shell, tmp_path: Path) -> None:
-    folder = tmp_path / "our shop"
-    new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
-    (folder / "photos").mkdir(exist_ok=True)
-    shell(str(folder / "shop.sqlite"))
-    shell(str(folder))
-    assert shell.opened == [folder, folder]
-    assert shell.status == 0
-
-
-def test_a_record_unpacked_to_be_looked_at_is_not_worked_on(
-    capsys: pytest.CaptureFixture[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
-    folder = tmp_path / "archive-manager-7f3"
-    new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
-    said: list[Any] = []
-
-    def open_window(folder: Path | None, say: Callable[[], ShopTrouble]) -> int:
-        said.extend((folder, say().sentence()))
-        return 0
-
-    run([str(folder / "shop.sqlite")], open_window, lambda _folder, _picture: None)
-    assert said[0] is None
-    assert "Bring the backup back as a whole" in said[1]
-
-
-def test_another_file_of_a_shop_opens_nothing(shell: Shell, tmp_path: Path) -> None:
-    new_place(tmp_path / "shop", lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
-    report = tmp_path / "shop" / "report.zip"
-    report.write_bytes(b"")
-    shell.refused(str(report))
-    assert shell.opened == []
-
-
-def test_a_lone_word_that_is_no_path_is_a_command(shell: Shell, tmp_path: Path) -> None:
-    shell(str(tmp_path / "nothing here"))
-    assert (shell.status, shell.opened) == (2, [])
-    assert "nothing here" in shell.err
 
 
 def test_returns_lists_the_pair_with_its_reasons(shell: Shell, place: str) -> None:
