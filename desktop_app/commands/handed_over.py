@@ -36,5 +36,5 @@ def out_of_an_archive() -> ShopTrouble:
     return ShopTrouble(
         tr("That record was unpacked alone, without its photos, among temporary files."),
         kept=tr("It was left as it is: what is written there goes with it."),
-        do=tr("Bring the backup back as a whole, under Records In and Out."),
+        do=tr("Bring the backup back as a whole."),
     )

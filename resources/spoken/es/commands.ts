@@ -128,8 +128,8 @@
         <translation>Se dejó como está: lo que se escriba ahí se pierde con él.</translation>
     </message>
     <message>
-        <source>Bring the backup back as a whole, under Records In and Out.</source>
-        <translation>Recupere la copia entera en Entrada y salida.</translation>
+        <source>Bring the backup back as a whole.</source>
+        <translation>Recupere la copia de seguridad entera.</translation>
     </message>
 </context>
 </TS>
