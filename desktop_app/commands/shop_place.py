@@ -8,6 +8,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.commands.handed_over import RECORD
 from desktop_app.commands.named_file import at_home
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -60,7 +61,8 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
 def chosen_place(said: str | None) -> Path:
     """Return the shop's folder: as said, else by the environment, else the one opened last.
 
-    A shop on a server has a folder of its own below the user's data, named by its address.
+    A shop on a server has a folder of its own below the user's data, named by its address. Who
+    names a shop's record means the shop.
     """
     place = said or os.environ.get(VARIABLE) or last_shop()
     if not place:
@@ -71,7 +73,8 @@ def chosen_place(said: str | None) -> Path:
         from desktop_app.commands.server_place import folder_of
 
         return folder_of(place)
-    return at_home(place)
+    named = at_home(place)
+    return named.parent if named.name == RECORD and named.is_file() else named
 
 
 def open_place(folder: Path, clock: Clock = now) -> ShopRecord:

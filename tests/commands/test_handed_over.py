@@ -21,13 +21,13 @@ class Opened:
         self.folders: list[Path | None] = []
         self.said = ""
 
-    def __call__(self, word: object) -> int:
+    def __call__(self, *words: object) -> int:
         def open_window(folder: Path | None, say: object = None) -> int:
             self.folders.append(folder)
             self.said = str(say()) if callable(say) else ""
             return 0
 
-        return run([str(word)], open_window, lambda _folder, _picture: None)
+        return run([*map(str, words)], open_window, lambda _folder, _picture: None)
 
 
 @pytest.fixture
@@ -56,6 +56,11 @@ def test_a_record_that_is_named_from_here_is_found(
     (folder / "photos").mkdir(exist_ok=True)
     monkeypatch.chdir(folder.parent)
     opened(f"{folder.name}/{RECORD}")
+    assert opened.folders == [folder]
+
+
+def test_who_names_the_record_as_the_shop_means_the_shop(opened: Opened, folder: Path) -> None:
+    opened("--shop", folder / RECORD)
     assert opened.folders == [folder]
 
 
