@@ -14,11 +14,14 @@ _CURED = frozenset(map(stem, ("gone", "cured", "fixed")))
 _AFTER_CURED = frozenset(map(stem, ("now", "but", "since", "after", "completely", "today")))
 BARRIERS = frozenset(("but", "though", "although", "however", "instead"))
 _REACH = 3
+_FAR = 120  # letters from a denial to its "and"; beyond that nobody means the two together
 
 # What is told after a denial and an "and", "just" or "only" is told for itself.
 _DENYING = r"(?:no|not|never|without|cannot|\w+n['’]?t)"
 _TURN = re.compile(
-    rf"(\b{_DENYING}\s+(?!and\b|just\b|only\b)\w+[^.;:!?,\n()]*?\s)(?:and|just|only)(?=\s)", re.I
+    rf"(\b{_DENYING}\s+(?!and\b|just\b|only\b)\w+[^.;:!?,\n()]{{0,{_FAR}}}?\s)"
+    r"(?:and|just|only)(?=\s)",
+    re.I,
 )
 # "Stopped misfiring" and "used to misfire" are "not misfiring".
 _OVER = re.compile(r"\b(?:(?:has |have )?(?:stopped|quit)(?= \w+ing\b)|used to(?= \w))", re.I)
