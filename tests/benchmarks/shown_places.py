@@ -7,6 +7,7 @@ The first line is of the seconds after the start, in which the pages are made.
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 import time
@@ -68,7 +69,8 @@ class Watch:
 
 
 def main() -> int:
-    leave_sources_unread()  # as the program does when it is started
+    gc.disable()  # as the program does when it is started: it looks for garbage itself
+    leave_sources_unread()
     app = QApplication([])
     dress(app)
     program = Program(Path(sys.argv[1]), backup_after_ms=NO_BACKUP_MS, ahead=True)

@@ -5,11 +5,13 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QListView, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
+from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.stored_returns import read_returns
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
@@ -38,13 +40,20 @@ def listed(page: ItsBackPage) -> list[str]:
     return [model.index(row, 0).data() for row in range(model.rowCount())]
 
 
-TURNS = 8  # of the window, in which a return's sheet is whole
+TURNS = 8  # of the window, in which what came is laid out
 
 
 def let_come() -> None:
     """Let what was put on the page be laid out and seen, box after box."""
+    while not all(sheet.is_whole() for sheet in _sheets()):
+        QTest.qWait(1)
     for _ in range(TURNS):
         QApplication.processEvents()
+
+
+def _sheets() -> list[JudgingSheet]:
+    windows = QApplication.topLevelWidgets()
+    return [sheet for one in windows for sheet in one.findChildren(JudgingSheet)]
 
 
 def choose(page: ItsBackPage, words: str) -> None:

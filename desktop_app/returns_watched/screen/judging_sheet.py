@@ -13,6 +13,7 @@ from desktop_app.returns_watched.screen.danger_box import DangerBox
 from desktop_app.returns_watched.screen.judgement_box import JudgementBox
 from desktop_app.shop_window.desk import Desk
 
+_SOON_MS = 10  # without a pause all of them would come in the turn of the first
 _Below = DangerBox | CauseBox | CostBox | ChangeBox
 
 
@@ -39,11 +40,15 @@ class JudgingSheet(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(14)
         self._add(self._judgement)
-        QTimer.singleShot(0, self, self._add_next)
+        QTimer.singleShot(_SOON_MS, self, self._add_next)
 
     def unjudged(self) -> str:
         """Return the answer that was pressed and waits for who gives it; "" where none does."""
         return self._judgement.unjudged()
+
+    def is_whole(self) -> bool:
+        """Tell whether all of its boxes have come."""
+        return not self._to_come
 
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this sheet was made for."""
@@ -56,7 +61,7 @@ class JudgingSheet(QWidget):
     def _add_next(self) -> None:
         make = self._to_come.pop(0)
         if self._to_come:
-            QTimer.singleShot(0, self, self._add_next)
+            QTimer.singleShot(_SOON_MS, self, self._add_next)
         box = make(self._desk, self._judging)
         self._others.append(box)
         self._add(box)
