@@ -30,7 +30,7 @@ from desktop_app.shop_window.look import load_fonts
 
 ROOT = Path(__file__).resolve().parents[2]
 WIDE, HIGH = 1366, 900
-PATIENCE = 40.0  # seconds for the slowest step on a busy machine
+PATIENCE = 90.0  # seconds for the slowest step: a first start compiles all modules
 
 # Points and weight of the words in the window: text, what comes next, headings, titles.
 SIZES = ((12, False), (12, True), (15, True), (20, True))
