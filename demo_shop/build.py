@@ -33,7 +33,8 @@ from desktop_app.repair_jobs.actions import add_person
 from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.own_program.resource_folder import resource_path
-from desktop_app.shop_record.record import FILE_NAME, create_shop
+from desktop_app.shop_record.record import create_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary

@@ -11,7 +11,8 @@ from typing import Any
 from sqlalchemy import Connection, NullPool, create_engine, text
 from sqlalchemy.exc import IntegrityError
 
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.server.server_folder import is_server_folder, read_place
 
 # A server's owner can let its triggers and keys sleep; bounds of values have to be taken away.

@@ -10,7 +10,7 @@ from pathlib import Path
 from demo_shop.plain_faults_chassis import FAULTS
 from desktop_app.commands.shop_place import kinds_of, new_place
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 

@@ -51,7 +51,7 @@ def fill(folder: Path) -> None:
 
 def fill_steps(folder: Path) -> Generator[Step, None, Path]:
     """Make the demo shop step by step and return its folder; it is there when it is whole."""
-    from desktop_app.shop_record.record import FILE_NAME
+    from desktop_app.shop_record.record_name import FILE_NAME
 
     folder = folder.resolve()
     if (folder / MARKER).is_file() and (folder / FILE_NAME).is_file():

@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
 from desktop_app.language import tr
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
-
-RECORD = "shop.sqlite"
 
 
 def handed_over(argv: Sequence[str]) -> Path | None:
@@ -21,14 +19,16 @@ def handed_over(argv: Sequence[str]) -> Path | None:
     if len(argv) != 1 or os.path.basename(argv[0]) == argv[0]:
         return None
     path = Path(os.path.abspath(argv[0]))
-    return path if path.is_dir() or (path.name == RECORD and path.is_file()) else None
+    return path if path.is_dir() or (path.name == FILE_NAME and path.is_file()) else None
 
 
 def is_out_of_an_archive(record: Path) -> bool:
     """Tell whether a record was unpacked alone to be looked at: it goes when the archive closes."""
+    import tempfile
+
     folder = record.parent
     among = folder.resolve().is_relative_to(Path(tempfile.gettempdir()).resolve())
-    return record.is_file() and among and all(one.name == RECORD for one in folder.iterdir())
+    return record.is_file() and among and all(one.name == FILE_NAME for one in folder.iterdir())
 
 
 def out_of_an_archive() -> ShopTrouble:

@@ -8,9 +8,9 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from desktop_app.commands.handed_over import RECORD
 from desktop_app.commands.named_file import at_home
 from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -74,7 +74,7 @@ def chosen_place(said: str | None) -> Path:
 
         return folder_of(place)
     named = at_home(place)
-    return named.parent if named.name == RECORD and named.is_file() else named
+    return named.parent if named.name == FILE_NAME and named.is_file() else named
 
 
 def open_place(folder: Path, clock: Clock = now) -> ShopRecord:

@@ -36,7 +36,8 @@ from desktop_app.records_exchanged.stored_export import (
 from desktop_app.records_exchanged.stored_export_jobs import jobs_told
 from desktop_app.records_exchanged.stored_export_photos import PhotoTold, photos_told
 from desktop_app.shop_record.databases.dialect import copy_whole, open_engine
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.upgrade import NEWEST
 

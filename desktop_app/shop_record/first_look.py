@@ -9,7 +9,8 @@ from desktop_app.language import tr
 from desktop_app.shop_record.backups.backups_found import backup_folders
 from desktop_app.shop_record.backups.last_good import way_back
 from desktop_app.shop_record.databases import dialect
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.shared_disk import on_shared_disk
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble, ShopUnwritable
 

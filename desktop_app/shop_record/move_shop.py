@@ -15,7 +15,8 @@ from desktop_app.shop_record.backups.backup_pieces import KINDS, unfinished
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.photos.photos_in_shared_folder import photos_shared_in
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.server.server_address import ServerAddress
 from desktop_app.shop_record.server.server_database import make_where_missing
 from desktop_app.shop_record.server.server_password import password_for

@@ -6,7 +6,8 @@ from sqlalchemy import Connection
 
 from desktop_app.language import tr
 from desktop_app.shop_record.photos.photos_on_server import PhotosOnServer
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.server.server_folder import read_place
 
 ONE_A_DAY = tr(

@@ -13,7 +13,7 @@ import numpy as np
 from desktop_app.commands.shop_place import new_place
 from desktop_app.repair_jobs.trouble_code import code_book
 from desktop_app.returns_watched.many_visits.visit_columns import NO_LEG, Places, VisitColumns
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 
 FIRST_DAY = date(2016, 11, 16)
 DAYS = 3650

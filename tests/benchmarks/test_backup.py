@@ -28,7 +28,8 @@ from desktop_app.shop_record.backups.backup import make_backup
 from desktop_app.shop_record.backups.generations import make_generation
 from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.photos.photo_files import sync_folder
-from desktop_app.shop_record.record import FILE_NAME, open_shop
+from desktop_app.shop_record.record import open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.benchmarks.written_history import written_history
 from tests.conftest import NOON
 from tests.shop_record.backed_up import through

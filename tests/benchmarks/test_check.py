@@ -20,7 +20,8 @@ import pytest
 from desktop_app.commands.shop_place import open_place
 from desktop_app.commands.whole_check import whole_check
 from desktop_app.shop_record.checks.check import check_record
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.benchmarks.test_backup import PHOTO_BYTES, Took, add_photos
 from tests.benchmarks.test_import_writing import bring_in, history
 from tests.benchmarks.written_history import written_history

@@ -20,7 +20,8 @@ import pytest
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.databases import dialect
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.conftest import NOON
 from tests.large_history import large_history
 

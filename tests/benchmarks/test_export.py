@@ -14,7 +14,8 @@ from time import perf_counter
 from desktop_app.commands.shop_place import open_place
 from desktop_app.part_photos.stored import Photo
 from desktop_app.records_exchanged.export_files import ExportTold, export_everything
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.large_history import large_history
 
 ROUNDS = 5

@@ -23,7 +23,7 @@ from desktop_app.returns_watched.many_visits.visit_columns import VisitColumns
 from desktop_app.returns_watched.stored_columns import read_columns
 from desktop_app.returns_watched.stored_returns import read_returns_of_job
 from desktop_app.returns_watched.window import LONG_WINDOW
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.benchmarks.many_returns import by_time_alone
 
 MANY = 1_000_000

@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 
 from desktop_app.commands.shop_place import kinds_of, open_place
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.symptom_search.stored_index import JobIndex
 from tests.large_history import large_history
 

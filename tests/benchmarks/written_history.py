@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from desktop_app.shop_record.past.history import GENESIS, chained_hash
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.conftest import NOON
 from tests.large_history import large_history
 

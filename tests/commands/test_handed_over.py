@@ -9,9 +9,8 @@ from pathlib import Path
 import pytest
 
 from desktop_app.commands.command_line import run
-from desktop_app.commands.handed_over import RECORD
 from desktop_app.commands.shop_place import new_place
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 
 
 class Opened:
@@ -44,9 +43,8 @@ def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 
 def test_a_record_opens_its_shop_and_so_does_its_folder(opened: Opened, folder: Path) -> None:
-    assert RECORD == FILE_NAME
     (folder / "photos").mkdir(exist_ok=True)
-    assert opened(folder / RECORD) == opened(folder) == 0
+    assert opened(folder / FILE_NAME) == opened(folder) == 0
     assert opened.folders == [folder, folder]
 
 
@@ -55,18 +53,18 @@ def test_a_record_that_is_named_from_here_is_found(
 ) -> None:
     (folder / "photos").mkdir(exist_ok=True)
     monkeypatch.chdir(folder.parent)
-    opened(f"{folder.name}/{RECORD}")
+    opened(f"{folder.name}/{FILE_NAME}")
     assert opened.folders == [folder]
 
 
 def test_who_names_the_record_as_the_shop_means_the_shop(opened: Opened, folder: Path) -> None:
-    opened("--shop", folder / RECORD)
+    opened("--shop", folder / FILE_NAME)
     assert opened.folders == [folder]
 
 
 def test_a_record_unpacked_to_be_looked_at_is_not_worked_on(opened: Opened, folder: Path) -> None:
-    assert [one.name for one in folder.iterdir()] == [RECORD]
-    assert opened(folder / RECORD) == 0
+    assert [one.name for one in folder.iterdir()] == [FILE_NAME]
+    assert opened(folder / FILE_NAME) == 0
     assert opened.folders == [None]
     assert "Bring the backup back as a whole" in opened.said
 
@@ -84,5 +82,5 @@ def test_a_word_alone_is_a_command_whatever_lies_here(
     opened: Opened, folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(folder)
-    assert opened(RECORD) == 2
+    assert opened(FILE_NAME) == 2
     assert opened.folders == []

@@ -16,13 +16,19 @@ import pytest
 
 from desktop_app.commands.command_line import run
 from desktop_app.commands.menu_entry import entry_text
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 
 on_linux = pytest.mark.skipif(sys.platform != "linux", reason="other systems have other menus")
 
 
 def asked(*words: str) -> int:
     return run(words, lambda _folder: 0, lambda _folder, _picture: None)
+
+
+def written(capsys: pytest.CaptureFixture[str]) -> list[Path]:
+    """Put the program into the menu; the files that were written for it."""
+    assert asked("menu-entry", "--json") == 0
+    return [Path(file) for file in json.loads(capsys.readouterr().out)["files"]]
 
 
 def read(text: str) -> configparser.SectionProxy:
@@ -36,8 +42,7 @@ def read(text: str) -> configparser.SectionProxy:
 def test_the_entry_starts_this_program_and_shows_its_icon(
     capsys: pytest.CaptureFixture[str], strange_home: Path
 ) -> None:
-    assert asked("menu-entry", "--json") == 0
-    files = [Path(file) for file in json.loads(capsys.readouterr().out)["files"]]
+    files = written(capsys)
     assert all(file.is_file() and strange_home in file.parents for file in files)
     entry = read(files[0].read_text("utf-8"))
     assert shlex.split(entry["Exec"]) == [sys.executable, "-P", "-m", "desktop_app", "%f"]
@@ -48,8 +53,7 @@ def test_the_entry_starts_this_program_and_shows_its_icon(
 def test_a_record_is_a_kind_of_file_that_this_program_opens(
     capsys: pytest.CaptureFixture[str], strange_home: Path
 ) -> None:
-    assert asked("menu-entry", "--json") == 0
-    files = [Path(file) for file in json.loads(capsys.readouterr().out)["files"]]
+    files = written(capsys)
     [kind] = [file for file in files if file.suffix == ".xml"]
     told = ElementTree.parse(kind).getroot()[0]
     assert read(files[0].read_text("utf-8"))["MimeType"] == f"{told.get('type')};"

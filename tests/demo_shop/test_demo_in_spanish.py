@@ -17,7 +17,7 @@ from typing import Any
 
 import pytest
 
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.demo_shop.built_demo import Built
 from tests.spoken.spoken_files import ROOT
 

@@ -14,7 +14,8 @@ from desktop_app.part_photos.stored import Photo
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.shop_record.backups.generations import make_generation
 from desktop_app.shop_record.checks.problem import Problem
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.records_exchanged.importing import bring_in, lines

@@ -18,7 +18,8 @@ from desktop_app.shop_record.backups.generations import make_generation
 from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.databases import dialect_snapshot
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
+from desktop_app.shop_record.record import ShopRecord, open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.covered import unmeasured

@@ -15,7 +15,7 @@ from desktop_app.shop_record import shared_disk
 from desktop_app.shop_record.backups.generations import generations_in
 from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.first_look import first_look
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.conftest import NOON
 from tests.faults.busy_shop import busy_shop, found_in, opened

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 from desktop_app.shop_record.backups.generations import generations_in
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.faults.busy_shop import busy_shop, by_hand, found_in
 
 FLIPS = int(os.environ.get("BENCHWITNESS_FLIPS", "40"))

@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 
 from desktop_app.job_history.sealing_actions import make_sealed_copy
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.job_history.told import SYMPTOMS, sealed, verified
 from tests.parts_compared.sheet_story import RotorStory, a_rotor, kinds

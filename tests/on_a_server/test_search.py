@@ -31,7 +31,8 @@ from desktop_app.shop_record.databases.dialect_search import (
     stems_beginning,
     write_texts,
 )
-from desktop_app.shop_record.record import FILE_NAME, create_shop
+from desktop_app.shop_record.record import create_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index.porter import porter_stem
 from tests.conftest import NOON

@@ -12,7 +12,8 @@ from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.backups.backup import make_backup
 from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.checks.check import check_shop
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
+from desktop_app.shop_record.record import ShopRecord, open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.shop_record.backed_up import all_files, archive_of, named, through, with_photo

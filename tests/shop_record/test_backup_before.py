@@ -17,7 +17,8 @@ from desktop_app.shop_record.backups.backup_turn import AnothersTurn, my_turn
 from desktop_app.shop_record.backups.backups_made import backup_before, daily_backup
 from desktop_app.shop_record.backups.generations import generations_in, make_generation
 from desktop_app.shop_record.backups.restore import restore_backup
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
+from desktop_app.shop_record.record import ShopRecord, open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

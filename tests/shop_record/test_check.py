@@ -14,7 +14,8 @@ from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record.checks import looked_over, record_check
 from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.checks.record_check import described
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.upgrade import DESCRIBED
 from tests.conftest import NOON

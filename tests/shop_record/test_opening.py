@@ -20,7 +20,8 @@ from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.backups.backup_opened import open_backup
 from desktop_app.shop_record.backups.generations import generations_in
 from desktop_app.shop_record.databases import dialect
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop, open_shop
+from desktop_app.shop_record.record import ShopRecord, create_shop, open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -16,8 +16,8 @@ from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.record import FILE_NAME as RECORD
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME as RECORD
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.under_way import FILE_NAME, LongWriting, under_way
 from tests.records_exchanged.importing import bring_in, lines

@@ -14,7 +14,8 @@ from pytestqt.qtbot import QtBot
 from desktop_app.commands.shop_place import last_shop
 from desktop_app.program import Program
 from desktop_app.shop_record.backups.generations import generations_in
-from desktop_app.shop_record.record import FILE_NAME, create_shop, open_shop
+from desktop_app.shop_record.record import create_shop, open_shop
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.conftest import NOON
 from tests.faults.busy_shop import busy_shop
 from tests.faults.test_damaged_or_unwritable import damage

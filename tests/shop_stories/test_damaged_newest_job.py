@@ -12,7 +12,7 @@ from desktop_app.commands.shop_place import new_place
 from desktop_app.part_photos.screen.phone_status import PhoneStatus
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.record_name import FILE_NAME
 from tests.shop_stories.counter import sitting
 
 MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)

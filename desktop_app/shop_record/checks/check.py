@@ -18,7 +18,8 @@ from desktop_app.shop_record.checks.record_check import (
 )
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step, walked
 
 __all__ = ["Checked", "Problem", "check_photos", "check_record", "check_shop", "cut_short"]

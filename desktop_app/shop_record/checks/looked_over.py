@@ -11,7 +11,8 @@ from desktop_app.language import tr
 from desktop_app.shop_record.backups.backup_pieces import told_of_disk
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.databases.dialect_snapshot import snapshot_steps
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 

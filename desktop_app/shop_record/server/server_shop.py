@@ -16,8 +16,8 @@ from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.photos.photo_folder_mark import keep_mark, marked
 from desktop_app.shop_record.photos.photos_in_shared_folder import photos_shared_in
 from desktop_app.shop_record.photos.photos_on_server import PhotosOnServer
-from desktop_app.shop_record.record import FILE_NAME as RECORD_FILE
 from desktop_app.shop_record.record import Clock, ShopRecord
+from desktop_app.shop_record.record_name import FILE_NAME as RECORD_FILE
 from desktop_app.shop_record.server.server_address import ServerAddress
 from desktop_app.shop_record.server.server_database import make_where_missing, refuse_unfit
 from desktop_app.shop_record.server.server_folder import ServerPlace, read_place, write_place
