@@ -101,7 +101,9 @@ SAID = st.lists(WORDS, max_size=4).map(" ".join)
 TEXTS = st.builds(JobText, *([SAID] * 8))
 JOBS = st.dictionaries(st.integers(1, 9), TEXTS, min_size=1, max_size=6)
 ALONE = WORDS.map(lambda said: said.split()[0])
-BEGUN = ALONE.flatmap(lambda word: st.integers(1, len(word)).map(lambda end: word[:end]))
+BEGUN = ALONE.flatmap(
+    lambda word: st.integers(1, len(word)).map(lambda end: word[:end]).filter(stems_alike)
+)
 ONE_WANTED = st.builds(
     Wanted,
     st.lists(WORDS, max_size=2).map(tuple),
@@ -177,7 +179,8 @@ def test_what_stands_in_a_job_is_found_by_each_word_and_its_beginning(
     if not said:
         return
     chosen = word.draw(st.sampled_from(said))
-    for one in (Wanted((chosen,)), Wanted((), (porter_stem(chosen)[:3],))):
+    begun = porter_stem(chosen)[:3]
+    for one in (Wanted((chosen,)), *([Wanted((), (begun,))] if stems_alike(begun) else ())):
         embedded, server = both.asked(newest, [one], MOST)
         assert embedded == server
         assert job in server or not one.whole  # what a stem begins with has a stem of its own

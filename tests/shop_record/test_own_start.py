@@ -96,10 +96,13 @@ def test_the_program_is_started_anew_with_the_language_that_is_chosen(
     monkeypatch.setattr(os, "execve", lambda _file, order, env: started.append((order, env)))
     monkeypatch.setattr(subprocess, "Popen", lambda order, env: started.append((order, env)))
     assert start_anew() == 0
+    assert start_anew(Path("demo-shop")) == 0
     for order, environment in started:
-        assert order == program_order()
+        assert order in (program_order(), program_order("--shop", "demo-shop"))
         assert VARIABLE not in environment
-    assert len(started) == (1 if os.name == "nt" else 2)
+    assert [len(order) for order, _ in started] == sorted(len(order) for order, _ in started)
+    assert started[0][0] != started[-1][0]
+    assert len(started) == (2 if os.name == "nt" else 4)
 
 
 @pytest.mark.expects_trouble_log

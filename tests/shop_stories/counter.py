@@ -130,6 +130,17 @@ class Counter:
         self.bot.waitUntil(lambda: self.window.here() == place)
         self.quiet()
 
+    def beside(self) -> Counter:
+        """Return the counter of the window that went on with another shop, once one is shown."""
+
+        def shown() -> list[Program]:
+            return [one for one in self.program.findChildren(Program) if one.window.isVisible()]
+
+        self.bot.waitUntil(lambda: len(shown()) == 1, timeout=8000)
+        there = Counter(self.bot, shown()[0])
+        self.bot.waitUntil(lambda: bool(there.window.here()), timeout=10_000)
+        return there
+
     def picture(self, folder: Path, name: str) -> None:
         """Keep a picture of the window for whoever looks at a failed story."""
         assert self.window.grab().save(str(folder / f"{name}.png"))

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -17,6 +19,33 @@ from tests.conftest import NOON
 from tests.shop_stories.counter import Counter, sitting
 
 pytestmark = pytest.mark.embedded  # a folder is chosen
+ROOT = Path(__file__).resolve().parents[2]
+# Opens a shop, goes on with another where that is not the same, and is started anew from there.
+STARTED_ANEW = """
+import sys
+import os
+import subprocess
+import sys
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from desktop_app import program_started
+from desktop_app.shop_record.own_program import own_start
+from desktop_app.shop_window import started_anew
+own_start.start_anew = lambda folder: print(folder) or 0
+named, wanted = map(Path, sys.argv[1:])
+def opened(program, folder):
+    if folder == wanted:
+        shown = program.findChildren(own) or [program]
+        QTimer.singleShot(0, lambda: started_anew.start_anew(shown[0].window))
+    else:
+        QTimer.singleShot(0, lambda: program.window.shop_wanted.emit(wanted))
+def made(*said, **more):
+    program = own(*said, **more)
+    program.opened.connect(lambda folder: opened(program, folder))
+    return program
+own, program_started.Program = program_started.Program, made
+sys.exit(program_started.open_window(named))
+"""
 
 
 @pytest.fixture
@@ -25,15 +54,6 @@ def demo(tmp_path: Path) -> Path:
     new_place(folder, lambda: NOON).close()
     (folder / MARKER).write_text("", "utf-8")
     return folder
-
-
-@pytest.fixture
-def started(qtbot: QtBot) -> Iterator[list[Program]]:
-    programs: list[Program] = []
-    yield programs
-    for program in programs:
-        program.close()
-        program.window.deleteLater()
 
 
 def plainly(qtbot: QtBot, started: list[Program]) -> Counter:
@@ -51,11 +71,9 @@ def buttons(at: Counter) -> list[str]:
 
 
 def the_other(at: Counter) -> Counter:
-    """Return the window that went on, once something is shown in it."""
+    """Return the counter of the window that took this one's place."""
     at.bot.waitUntil(lambda: not at.window.isVisible())
-    (program,) = (one for one in at.program.findChildren(Program) if one.window.isVisible())
-    there = Counter(at.bot, program)
-    at.bot.waitUntil(lambda: bool(there.window.here()), timeout=10_000)
+    there = at.beside()
     there.window.activateWindow()
     at.bot.waitUntil(there.window.isActiveWindow, timeout=5_000)
     return there
@@ -98,6 +116,25 @@ def test_in_the_demo_ones_own_shop_is_one_press_away(qtbot: QtBot, demo: Path) -
         there = the_other(at)
         assert there.window.here() == WELCOME
         assert "Make a new shop" in buttons(there)
+
+
+@pytest.mark.parametrize("goes_on", [False, True], ids=["from_the_start", "another_shop"])
+def test_started_anew_it_opens_the_shop_that_was_open(
+    tmp_path: Path, demo: Path, goes_on: bool
+) -> None:
+    mine = tmp_path / "mine"
+    new_place(mine, lambda: NOON).close()
+    remember(mine)  # a plain start would open this one
+    named = mine if goes_on else demo
+    said = subprocess.run(
+        [sys.executable, "-c", STARTED_ANEW, str(named), str(demo)],
+        env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)},
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=120,
+    )
+    assert said.stdout.split() == [str(demo)]
 
 
 def test_only_the_demo_says_so(qtbot: QtBot, tmp_path: Path) -> None:

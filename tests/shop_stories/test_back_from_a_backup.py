@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shutil
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -46,16 +45,6 @@ def new_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder
 
 
-@pytest.fixture
-def started(qtbot: QtBot) -> Iterator[list[Program]]:
-    """Programs that were started; they are closed at the end."""
-    programs: list[Program] = []
-    yield programs
-    for program in programs:
-        program.close()
-        program.window.deleteLater()
-
-
 def start(qtbot: QtBot, started: list[Program], folder: Path) -> Counter:
     program = Program(folder, lambda: NOON)
     started.append(program)
@@ -80,18 +69,9 @@ def bring_the_newest_back(at: Counter) -> None:
 
 def other_window(at: Counter) -> Program:
     """The window that went on with the shop that was brought back."""
-    from PySide6.QtWidgets import QApplication
-
-    from desktop_app.shop_window.main_window import MainWindow
-
-    def found() -> list[MainWindow]:
-        shown = [w for w in QApplication.topLevelWidgets() if isinstance(w, MainWindow)]
-        return [w for w in shown if w.isVisible() and w is not at.window]
-
-    at.bot.waitUntil(lambda: len(found()) == 1, timeout=8000)
-    programs = [one for one in at.program.findChildren(Program) if one.window is found()[0]]
-    at.bot.waitUntil(lambda: programs[0].desk is not None, timeout=8000)
-    return programs[0]
+    other = at.beside().program
+    at.bot.waitUntil(lambda: other.desk is not None, timeout=8000)
+    return other
 
 
 @pytest.mark.embedded

@@ -41,13 +41,14 @@ def search_path() -> str:
     return os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
 
 
-def start_anew() -> int:
+def start_anew(folder: Path | None = None) -> int:
     """Start the program once more; where that returns, this one is to end with the status.
 
-    It opens the shop that was opened last, and speaks what is chosen on this computer: what the
+    It opens this shop, or the last one of one's own, and speaks what is chosen on this computer: what the
     environment said of a language is not handed on.
     """
-    order = [sys.executable] if is_built() else program_order()
+    shop = () if folder is None else ("--shop", str(folder))
+    order = [sys.executable, *shop] if is_built() else program_order(*shop)
     known = {name: value for name, value in os.environ.items() if name != VARIABLE}
     # One that was built would take the new one for a process of its own.
     said = {**known, "PYTHONPATH": search_path(), "PYINSTALLER_RESET_ENVIRONMENT": "1"}
