@@ -119,12 +119,14 @@ def _ask_as_the_watch(ask: Ask, job: int, today: date, names: Mapping[str, str])
 def _ask_of_its_parts(ask: Ask, job: int, kinds: Mapping[str, PartKind]) -> None:
     from desktop_app.parts_compared.stored_pairs import drawer, open_origins, pairs_of_job
     from desktop_app.parts_compared.stored_refit import refit_checks_for, replaced_in
+    from desktop_app.parts_compared.stored_sets import part_sets
     from desktop_app.parts_compared.stored_sums import sums_of_job
     from desktop_app.symptom_search.stored import mended_by
 
     ask(pairs_of_job, job)
     ask(open_origins, job)
     ask(drawer)
+    part_sets()  # read once from the program's own files
     ask(sums_of_job, job)
     ask(replaced_in, job, kinds)
     ask(refit_checks_for, job, kinds)

@@ -112,8 +112,7 @@ class Program(QObject):
     @Slot(object)
     def _open(self, folder: Path) -> None:
         from desktop_app.commands import shop_place
-        from desktop_app.shop_record.record_name import FILE_NAME
-        from desktop_app.shop_record.server.server_folder import is_server_folder
+        from desktop_app.shop_record.record_name import FILE_NAME, is_server_folder
         from desktop_app.shop_record.upgrade import is_older
 
         if is_server_folder(folder):

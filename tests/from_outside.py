@@ -12,8 +12,8 @@ from sqlalchemy import Connection, NullPool, create_engine, text
 from sqlalchemy.exc import IntegrityError
 
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.record_name import FILE_NAME
-from desktop_app.shop_record.server.server_folder import is_server_folder, read_place
+from desktop_app.shop_record.record_name import FILE_NAME, is_server_folder
+from desktop_app.shop_record.server.server_folder import read_place
 
 # A server's owner can let its triggers and keys sleep; bounds of values have to be taken away.
 _SLEEP = "SET session_replication_role = replica"

@@ -147,7 +147,8 @@ def _free_port() -> int:
 
 def share(folder: Path) -> None:
     """Let a shop outlast the test that made it, where its record is on a server."""
-    from desktop_app.shop_record.server.server_folder import is_server_folder, read_place
+    from desktop_app.shop_record.record_name import is_server_folder
+    from desktop_app.shop_record.server.server_folder import read_place
 
     if is_server_folder(folder):
         SHARED.add(read_place(folder).address.database)
@@ -155,11 +156,8 @@ def share(folder: Path) -> None:
 
 def copy_shop(folder: Path, to: Path) -> Path:
     """Copy a closed shop's folder, and its database where the record is on a server."""
-    from desktop_app.shop_record.server.server_folder import (
-        is_server_folder,
-        read_place,
-        write_place,
-    )
+    from desktop_app.shop_record.record_name import is_server_folder
+    from desktop_app.shop_record.server.server_folder import read_place, write_place
 
     shutil.copytree(folder, to)
     if is_server_folder(folder):

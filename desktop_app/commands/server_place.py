@@ -9,13 +9,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from desktop_app.commands.shop_place import follow, own_folder
+from desktop_app.shop_record.record_name import is_server_folder
 from desktop_app.shop_record.server.server_address import ServerAddress, read_address
-from desktop_app.shop_record.server.server_folder import (
-    ServerPlace,
-    folder_name,
-    is_server_folder,
-    write_place,
-)
+from desktop_app.shop_record.server.server_folder import ServerPlace, folder_name, write_place
 from desktop_app.shop_record.server.server_password import keep_password, remember_password
 from desktop_app.shop_record.server.server_trouble import PasswordWanted
 

@@ -49,7 +49,7 @@ def judge_dimension(
     """
     mine = fitting(dimension, readings)
     if limits is not None and dimension.role == "limit":
-        dimension = replace(dimension, allowed=limits)
+        dimension = dimension._replace(allowed=limits)
     if dimension.role == "word":
         return judge_word(dimension, mine)
     if dimension.role == "count":

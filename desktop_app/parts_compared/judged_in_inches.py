@@ -60,14 +60,14 @@ def _pair(pair: PairView, lengths: set[str]) -> PairView:
 
 
 def _kind(kind: PartKind) -> PartKind:
-    return replace(kind, dimensions=tuple(_dimension(one) for one in kind.dimensions))
+    return kind._replace(dimensions=tuple(_dimension(one) for one in kind.dimensions))
 
 
 def _dimension(one: Dimension) -> Dimension:
     if one.unit != "mm":
         return one
     allowed = None if one.allowed is None else _span(one.allowed)
-    return replace(one, unit="in", allowed=allowed, typical=None)
+    return one._replace(unit="in", allowed=allowed, typical=None)
 
 
 def _span(span: Span) -> Span:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
-from dataclasses import replace
 from typing import TypeAlias
 
 from desktop_app.language import tr
@@ -73,8 +72,7 @@ def copy_kind(record: ShopRecord, kind: PartKind, name: str, taken: Collection[s
     said = name.strip()
     if len(said) > _LONGEST:
         raise ShopTrouble(tr("The name has more than {longest} letters.", longest=_LONGEST))
-    copy = replace(
-        kind,
+    copy = kind._replace(
         id=own_id(said, taken),
         name=said,
         also=(),

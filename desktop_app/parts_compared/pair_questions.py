@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Container, Mapping, Sequence
-from dataclasses import replace
 
 from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_NAMES
@@ -51,8 +50,8 @@ def questions_about(
 
 
 def _as_written(kind: PartKind) -> PartKind:
-    dimensions = (replace(one, label=one.plain) for one in kind.dimensions)
-    return replace(kind, dimensions=tuple(dimensions))
+    dimensions = (one._replace(label=one.plain) for one in kind.dimensions)
+    return kind._replace(dimensions=tuple(dimensions))
 
 
 def _units(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from operator import itemgetter
 from typing import TYPE_CHECKING, Any
 
@@ -89,7 +88,7 @@ class Room:
             added = BulkRows(self._table.name, first, last, last - first + 1, digest)
         else:
             added = rows_added(self._deed.connection, self._table, first, last)
-        self._deed.bulk.append(replace(added, followed=followed))
+        self._deed.bulk.append(added._replace(followed=followed))
 
 
 class Rooms:

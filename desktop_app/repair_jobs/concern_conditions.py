@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from desktop_app.language import marked, tr
 
@@ -22,8 +22,7 @@ class Tick(StrEnum):
         return order[(order.index(self) + 1) % len(order)]
 
 
-@dataclass(frozen=True, slots=True)
-class ConcernCondition:
+class ConcernCondition(NamedTuple):
     """One condition: the id that is kept; its words, and the heading that it stands under.
 
     Both are shown in the language spoken, by tr().

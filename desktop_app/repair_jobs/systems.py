@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from desktop_app.language import marked, tr
 
 
-@dataclass(frozen=True, slots=True)
-class VehicleSystem:
+class VehicleSystem(NamedTuple):
     """One system: the id that is kept, its name as it is written here, other names for it.
 
     By all of these a system is known in what people bring in; `name` is shown.

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import re
-import tomllib
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import Literal, TypedDict
+from typing import Literal, NamedTuple, TypedDict
 
 from desktop_app.language import tr
 from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.trouble import ShopTrouble
 
 Area = Literal["powertrain", "chassis", "body", "network"]
@@ -36,8 +35,7 @@ class CodeJson(TypedDict):
     meaning: str | None
 
 
-@dataclass(frozen=True, slots=True)
-class TroubleCode:
+class TroubleCode(NamedTuple):
     """One code of five characters, P0300, with its meaning where our own list has one."""
 
     code: str
@@ -76,16 +74,14 @@ class TroubleCode:
         }
 
 
-@dataclass(frozen=True, slots=True)
-class CodeFamily:
+class CodeFamily(NamedTuple):
     """Codes that say one thing in general and for single cylinders or banks."""
 
     name: str
     codes: frozenset[str]
 
 
-@dataclass(frozen=True, slots=True)
-class CodeBook:
+class CodeBook(NamedTuple):
     """The meanings and families of codes that the program knows."""
 
     meanings: dict[str, str]
@@ -145,8 +141,7 @@ def code_book() -> CodeBook:
 
 def read_code_book(path: Path) -> CodeBook:
     """Read meanings and families from a TOML file."""
-    with path.open("rb") as file:
-        data = tomllib.load(file)
+    data = tables_read().values(path.read_text("utf-8"))
     families = tuple(
         CodeFamily(entry["name"], _span(entry["first"], entry["last"]) | set(entry.get("also", ())))
         for entry in data.get("families", ())

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 
 Sameness = Literal["same", "different", "ask"]
 
 
-@dataclass(frozen=True, slots=True)
-class VehicleNames:
+class VehicleNames(NamedTuple):
     """How a vehicle was named on one occasion; either may be empty."""
 
     vin: str = ""

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TypedDict
+from typing import NamedTuple, TypedDict
 
 from desktop_app.language import tr
 from desktop_app.shop_record.databases.plain_text import plain_text
@@ -51,8 +50,7 @@ class VinJson(TypedDict):
     notes: list[str]
 
 
-@dataclass(frozen=True, slots=True)
-class VinReading:
+class VinReading(NamedTuple):
     """What a well-formed VIN says; a failed check digit is a finding, not an error."""
 
     vin: str

@@ -10,8 +10,7 @@ import base64
 import json
 import zlib
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
@@ -26,8 +25,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 Tell = Callable[[int], None]  # called with how many rows more are done
 
 
-@dataclass(frozen=True, slots=True)
-class BulkRows:
+class BulkRows(NamedTuple):
     """All rows of a table from the first to the last id: added, or taken out.
 
     `sha256` is over their canonical form: JSON arrays (RFC 8259) of up to AT_A_TIME rows by id,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, delete, insert, select, update
 from sqlalchemy.sql.schema import Table
@@ -18,8 +18,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 Values = Mapping[str, Any]
 
 
-@dataclass(frozen=True, slots=True)
-class RowChange:
+class RowChange(NamedTuple):
     """One row before and after: no before = added, no after = removed, else the changed columns."""
 
     table: str
@@ -28,8 +27,7 @@ class RowChange:
     after: dict[str, Any] | None
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
+class Done(NamedTuple):
     """What a deed did: its words for the undo menu, the tables it touched, its entry's number.
 
     `seq` is None where nothing had to be changed; `made` is the id of the first row added.

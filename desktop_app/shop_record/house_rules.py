@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from dataclasses import field as _field
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any, Literal, NamedTuple
 
 from sqlalchemy import Connection, select
 
@@ -150,8 +150,7 @@ class HouseRules:
 _OF_THE_WINDOW = {f.name for f in fields(HouseRules) if not f.metadata["alone"]}
 
 
-@dataclass(frozen=True, slots=True)
-class RuleSaid:
+class RuleSaid(NamedTuple):
     """One rule as the window shows it; `alone` is False where others are changed with it."""
 
     name: str

@@ -23,8 +23,7 @@ from desktop_app.shop_record.past import history
 from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.long_reverse import Tell, is_long, nobody_waits
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
-from desktop_app.shop_record.record_name import FILE_NAME
-from desktop_app.shop_record.server.server_folder import is_server_folder
+from desktop_app.shop_record.record_name import FILE_NAME, is_server_folder
 from desktop_app.shop_record.server.server_trouble import (
     NotKnown,
     ServerLost,

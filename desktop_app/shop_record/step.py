@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Generator
-from dataclasses import dataclass
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 Came = TypeVar("Came")
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """`done` of `of` pieces are behind us, and a word about what comes now."""
 
     done: int

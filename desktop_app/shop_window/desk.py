@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
@@ -164,7 +163,7 @@ class Desk(QObject):
 
     def _tell_change(self, done: Done) -> None:
         if done.seq is not None:
-            self.changed.emit(replace(done, touched=done.touched | self._after(done)))
+            self.changed.emit(done._replace(touched=done.touched | self._after(done)))
 
     def _after(self, done: Done) -> frozenset[str]:
         """Return what else pages must show anew after a deed; most often nobody was in between."""

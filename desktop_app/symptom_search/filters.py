@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from desktop_app.symptom_search.word_forms import plain_words
 
 _CLASS_WORDS = 4  # more of them describe one car, and no class
 
 
-@dataclass(frozen=True, slots=True)
-class Filters:
+class Filters(NamedTuple):
     """What a job must be to be found and counted; what is empty keeps nothing out.
 
     All words of `vehicle` stand in the vehicle's description ("diesel estate"); `system` is a

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 from operator import itemgetter
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -58,7 +57,7 @@ def find(
         words = [word for word in question.words if word.place not in named.places]
         parts = index_of(record).parts(connection)
         known: Known = WordsKept(connection) if parts is None else KnownInParts(parts)
-        asked = replace(asked, words=asked_words(words, known))
+        asked = asked._replace(words=asked_words(words, known))
         from_all = parts is not None
         scored = [score(part, asked) for part in parts or [newest_part(connection, asked, limit)]]
         chosen = best_of(scored, asked.today, limit)
@@ -161,7 +160,7 @@ def _hits(
     for one in chosen:
         if one.job in seen:
             said = named.jobs.get(one.job) or named.vehicles.get(one.vehicle, "")
-            why = finder.reasons(replace(evidence[one.job], named=said), seen[one.job].texts)
+            why = finder.reasons(evidence[one.job]._replace(named=said), seen[one.job].texts)
             hits.append((_hit(seen[one.job], one.points / UNIT, why), why.is_weak))
     return hits
 

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from typing import TypedDict
+from typing import NamedTuple, TypedDict
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.share_interval import wilson
@@ -28,8 +27,7 @@ class FixJson(TypedDict):
     high: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class Fix:
+class Fix(NamedTuple):
     """One way in which it was mended: how often, and what became of it.
 
     `fix` is a part kind's id or a correction's words. A window still open is no success, so

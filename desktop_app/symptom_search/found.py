@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import TypedDict
+from typing import NamedTuple, TypedDict
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.fixes import Fix, FixJson
@@ -30,8 +29,7 @@ class FoundJson(TypedDict):
     fixes: list[FixJson]
 
 
-@dataclass(frozen=True, slots=True)
-class Hit:
+class Hit(NamedTuple):
     """One job found; `marks` are the places (start, end) of matched words in each text."""
 
     job_id: int
@@ -48,8 +46,7 @@ class Hit:
     marks: Mapping[str, tuple[Span, ...]]
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """The answer to one text.
 
     `weak` are jobs that have but a word or two of many in common with the text: about something

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Led:
+class Led(NamedTuple):
     """One finding or code, as it was last written, and the jobs that had it, the newest first."""
 
     words: str
     jobs: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class LedThere:
+class LedThere(NamedTuple):
     """What led there: of `looked_at` jobs with a finding the first ones, of `coded` the codes."""
 
     first_looked: tuple[Led, ...]

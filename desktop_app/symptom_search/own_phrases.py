@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -21,8 +21,7 @@ _WORD = re.compile(r"[\w-]+")
 _ENDS = " .,;:!?…-"
 
 
-@dataclass(frozen=True, slots=True)
-class PhraseKept:
+class PhraseKept(NamedTuple):
     """A phrase of the shop as it is kept; `symptom` is the id of the group that it means here."""
 
     id: int

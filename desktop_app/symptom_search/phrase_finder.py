@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from itertools import pairwise
+from typing import NamedTuple
 
 from desktop_app.symptom_search.all_well import unwell_denials, well_places
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
@@ -30,8 +30,7 @@ _SLIP = 1.05  # for a word with a slip: less is left than for the others told as
 _REMEMBERED, _LONGEST_REMEMBERED = 20_000, 40
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """A phrase found: what it stands for, where its first word stands, and whether it is denied."""
 
     id: str
@@ -41,16 +40,14 @@ class Found:
     denied: bool
 
 
-@dataclass(frozen=True, slots=True)
-class _Phrase:
+class _Phrase(NamedTuple):
     id: str
     words: tuple[str, ...]
     meanings: tuple[frozenset[str], ...]  # of each word, what may stand for it
     denies: bool  # a denial within a phrase ("no start") belongs to what follows it
 
 
-@dataclass(frozen=True, slots=True)
-class _Fit:
+class _Fit(NamedTuple):
     phrase: _Phrase
     places: tuple[int, ...]
     value: float
@@ -116,7 +113,7 @@ class PhraseFinder:
         for number, clause in enumerate(_clauses(self._reader, plain)):
             short = len(clause) <= _LONGEST_REMEMBERED
             told = self._remembered(clause) if short else self._in_clause(clause)
-            found += [replace(one, clause=number) for one in told] if number else told
+            found += [one._replace(clause=number) for one in told] if number else told
         return sorted(found, key=lambda one: (one.clause, one.place))
 
     def meanings(self, word: str) -> frozenset[str]:
@@ -194,7 +191,7 @@ class PhraseFinder:
                     if others <= told and not others <= _SAY_LITTLE:
                         fit = self._around(mended, place, phrase)
                         if fit is not None and place in fit.places:
-                            yield replace(fit, value=fit.value - _SLIP)
+                            yield fit._replace(value=fit.value - _SLIP)
 
     @cached_property
     def _by_word(self) -> dict[str, list[_Phrase]]:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import cache, lru_cache
+from typing import NamedTuple
 
 from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -58,8 +59,7 @@ class Piece:
         return f"{PERHAPS} {words}" if self.kind == PERHAPS else words
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """A word to find in texts, and its place in the question.
 
     `unfinished` while it is still being typed; `understood` where it belongs to a symptom or a
@@ -73,8 +73,7 @@ class Word:
     known: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Name:
+class Name(NamedTuple):
     """What may be a plate, a VIN or its end, or a job's number: capitals, and its places."""
 
     written: str
@@ -82,8 +81,7 @@ class Name:
     places: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Question:
+class Question(NamedTuple):
     """A text as it was read. `names` are only guesses until the record knows one of them.
 
     `perhaps` is the symptom that is guessed where none was told.
@@ -109,7 +107,7 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
     codes = codes_told(text)
     parts, part_places = _part_kinds_in(said, kinds, vocabulary)
     words = tuple(
-        replace(word, understood=word.understood or _is_read(word.word, groups, vocabulary))
+        word._replace(understood=word.understood or _is_read(word.word, groups, vocabulary))
         for word in _free_words(text, said, codes, vocabulary)
     )
     perhaps = vocabulary.perhaps_in(text) if not groups else None

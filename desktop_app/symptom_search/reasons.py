@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -26,8 +26,7 @@ LEAST_SAID = 0.4
 _STRONG = ("named", "groups", "near_groups", "codes", "related", "parts")
 
 
-@dataclass(frozen=True, slots=True)
-class Evidence:
+class Evidence(NamedTuple):
     """What holds for one job; ids, each once, and what became of it."""
 
     groups: tuple[str, ...] = ()
@@ -41,8 +40,7 @@ class Evidence:
     became: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Reasons:
+class Reasons(NamedTuple):
     """Why a job was found, and the places to mark in each of the texts that somebody wrote.
 
     `is_weak` where nothing speaks for it but a small share of what the words say.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from sqlalchemy import Connection, func, select
 
@@ -15,8 +15,7 @@ from desktop_app.shop_record.databases.listed import among
 from desktop_app.symptom_search.filters import vehicle_class
 
 
-@dataclass(frozen=True, slots=True)
-class JobSeen:
+class JobSeen(NamedTuple):
     """One past job as it is shown and weighed; days are ISO dates.
 
     Concern, cause and correction are as they were written; the other texts are the index's words.

@@ -9,8 +9,8 @@ from __future__ import annotations
 import os
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 from uuid import uuid4
 
 from desktop_app.symptom_search.word_index.arrays import Arrays
@@ -27,8 +27,7 @@ FOLDER = "ask-index"
 _ENDING, _UNFINISHED = ".arrays", ".unfinished"
 
 
-@dataclass(frozen=True, slots=True)
-class Made:
+class Made(NamedTuple):
     """The deed after which an index was made: its number, and the hash of its entry."""
 
     seq: int

@@ -7,11 +7,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
 from itertools import chain
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, Text, column, exists, func, select, table
 
@@ -46,8 +45,7 @@ _ASKED = table(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Left:
+class Left(NamedTuple):
     """A job that left, its last day under watch, and what another job may share with it.
 
     `came_at` and `left_at` are the moments as they are kept, `left` is the day.
@@ -62,8 +60,7 @@ class Left:
     left_at: str
 
 
-@dataclass(frozen=True, slots=True)
-class Later:
+class Later(NamedTuple):
     """A job of a later visit; `says_same` where the customer says it is the same trouble."""
 
     job: int

@@ -6,7 +6,7 @@ Every look-up goes through an index and has an end, so that it costs the same in
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from sqlalchemy import Connection, select
 
@@ -27,8 +27,7 @@ VIN_END = 4  # characters of a VIN that are enough to look for it
 _CARS_LOOKED_AT = 600
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
+class Named(NamedTuple):
     """What names in the text turned out to be: jobs and vehicles, each with how it was read."""
 
     jobs: Mapping[int, str]

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import chain
+from typing import NamedTuple
 
 from desktop_app.symptom_search.told_words import WordReader, stem
 
@@ -13,8 +13,7 @@ _MAY_STAND_BETWEEN = "only not never wont doesnt always suddenly now out up usua
 _BETWEEN = frozenset(map(stem, _MAY_STAND_BETWEEN.split()))
 
 
-@dataclass(frozen=True, slots=True)
-class Things:
+class Things(NamedTuple):
     """Words for things, as they are written.
 
     `of_system` are things by the system they belong to ("apart" for none); `which` gives, of a

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from desktop_app.symptom_search.little_words import LITTLE_WORDS
 from desktop_app.symptom_search.question import PERHAPS, Question
@@ -12,8 +12,7 @@ from desktop_app.symptom_search.word_forms import Token, tokens
 _CLAUSE_ENDS = re.compile(r"[.;:!?,\n()]")
 
 
-@dataclass(frozen=True, slots=True)
-class Untold:
+class Untold(NamedTuple):
     """A stretch of a question that was read as free words alone, empty where there is none.
 
     `perhaps` is the id of the symptom that is guessed, empty where none is.

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
+from typing import NamedTuple
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.perhaps import Guesser
@@ -47,8 +48,7 @@ class Group:
         return (self.plain, *self.heard, *self.shop)
 
 
-@dataclass(frozen=True, slots=True)
-class TwoMeanings:
+class TwoMeanings(NamedTuple):
     """A word that means two things: ask, never guess. `settled_by` are words that decide it."""
 
     word: str
@@ -151,7 +151,7 @@ class Vocabulary:
         for one in found:
             instead = self._by_id[one.id].instead if one.words == 1 else {}
             other = next((instead[id_] for id_ in conditions if id_ in instead), one.id)
-            meant.setdefault(other, replace(one, id=other))
+            meant.setdefault(other, one._replace(id=other))
         return tuple(meant.values())
 
     def perhaps_in(self, text: str) -> Group | None:

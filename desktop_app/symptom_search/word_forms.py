@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
 from typing import NamedTuple
 
 # An apostrophe inside a word belongs to it, and so does the stroke of "a/c".
@@ -26,8 +25,7 @@ class Token(NamedTuple):
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Forms:
+class Forms(NamedTuple):
     """What to look up for one word: any of the whole words, or words with one of the beginnings."""
 
     whole: tuple[str, ...] = ()

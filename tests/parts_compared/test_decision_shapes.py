@@ -98,7 +98,7 @@ def test_inches_say_what_millimetres_say(
         replace(side, values=tuple(float(value) / 25.4 for value in side.values)) for side in there
     ]
     drawer = {name: tool_in_inches(own) for name, own in DRAWER.items()}
-    again = judge_dimension(replace(one, allowed=in_inches(one.allowed)), inch, drawer)
+    again = judge_dimension(one._replace(allowed=in_inches(one.allowed)), inch, drawer)
     assert first.probability_within is not None
     assert again.probability_within is not None
     assert abs(again.probability_within - first.probability_within) < 1e-9
@@ -127,7 +127,7 @@ def test_wear_seen_from_the_other_side(
     ends = one.allowed
     turned: dict[str, Any] = {"direction": OPPOSITE[one.direction]}
     turned["allowed"] = tuple(None if end is None else -end for end in reversed(ends))
-    assert judged(replace(one, **turned), new, old).verdict == judged(one, old, new).verdict
+    assert judged(one._replace(**turned), new, old).verdict == judged(one, old, new).verdict
 
 
 #: What the new part's verdict says when the two parts are taken for each other.

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -153,7 +151,7 @@ def scaled(one: Dimension, factor: float) -> Dimension:
     low, high = one.allowed or (None, None)
     assert low is not None
     assert high is not None
-    return replace(one, allowed=(low * factor, high * factor))
+    return one._replace(allowed=(low * factor, high * factor))
 
 
 @given(st.sampled_from([dimension(), worn()]), LENGTHS, st.floats(-2, 2))

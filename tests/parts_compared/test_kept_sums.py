@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from sqlalchemy import text
 
@@ -126,7 +124,7 @@ def test_the_pads_that_wore_the_most_decide_how_long_they_last() -> None:
 
 def test_a_copied_kind_fills_the_sums_of_what_it_was_copied_from() -> None:
     kind, readings = pads((4.0,), (11.0,))
-    copy = replace(kind, id="our-pads", like="brake-pads")
+    copy = kind._replace(id="our-pads", like="brake-pads")
     assert read_already("pad-life", [(copy, readings)]) == {"first": "11", "now": "4"}
     assert "pad-life" in [one.id for one in sums_for(copy.sort)]
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from desktop_app.parts_compared.part_kinds.kind_names import (
@@ -17,8 +15,8 @@ from desktop_app.parts_compared.part_numbers import numbers_differ
 from tests.another_language import another_language
 from tests.parts_compared.sheet_story import kinds
 
-CAP = replace(kinds()["distributor-cap"], name="distributor cap", also=("cap", "dizzy lid"))
-ROTOR = replace(kinds()["distributor-rotor"], name="distributor rotor", also=("arm", "cap"))
+CAP = kinds()["distributor-cap"]._replace(name="distributor cap", also=("cap", "dizzy lid"))
+ROTOR = kinds()["distributor-rotor"]._replace(name="distributor rotor", also=("arm", "cap"))
 SHELF = {CAP.id: CAP, ROTOR.id: ROTOR}
 
 
@@ -31,7 +29,7 @@ def test_every_other_name_says_which_kind_it_means() -> None:
         "arm (distributor rotor)": ROTOR.id,
         "cap (distributor rotor)": ROTOR.id,
     }
-    named_so = replace(ROTOR, also=("distributor cap",))
+    named_so = ROTOR._replace(also=("distributor cap",))
     assert kind_names({CAP.id: CAP, ROTOR.id: named_so})["distributor cap"] == CAP.id
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -211,10 +210,10 @@ def test_a_figure_beyond_all_measure_is_told_and_not_a_mistake(tmp_path: Path) -
 
 def test_a_copied_kind_remembers_what_it_is_like() -> None:
     kind = next(iter(SHELF.kinds.values()))
-    copy = replace(kind, id="our-own", like=kind.id)
+    copy = kind._replace(id="our-own", like=kind.id)
     again = read_kind(kind_as_toml(copy), "our-own.toml")
     assert again == copy
     assert (kind.sort, again.sort) == (kind.id, kind.id)
     assert "like" not in kind_as_toml(kind).split("[[")[0].split()
     with pytest.raises(KindTrouble, match="Our Rotor"):
-        read_kind(kind_as_toml(replace(kind, like="Our Rotor")), "our-own.toml")
+        read_kind(kind_as_toml(kind._replace(like="Our Rotor")), "our-own.toml")

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.part_set_file import load_sets
 from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
@@ -41,7 +39,7 @@ def without(kind: str, name: str) -> PartKind:
     """A kind from which the shop has taken a dimension."""
     known = kinds()[kind]
     left = tuple(one for one in known.dimensions if one.name != name)
-    return replace(known, dimensions=left)
+    return known._replace(dimensions=left)
 
 
 ROTOR = PartRead(kinds()["distributor-rotor"], tuple(both("tip-radius", 26.9, 27.45)))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -65,14 +64,13 @@ def in_language(said: Callable[[str], str], code: str) -> Iterator[None]:
 
 def kept(kind: PartKind) -> PartKind:
     """Return the kind without what is only read by people."""
-    return replace(
-        kind,
+    return kind._replace(
         **{"name": "", "also": (), "cautions": (), "written": ()},
         dimensions=tuple(
-            replace(one, label="", basis="", how="", wear="", written="") for one in kind.dimensions
+            one._replace(label="", basis="", how="", wear="", written="") for one in kind.dimensions
         ),
-        conditions=tuple(replace(one, means="") for one in kind.conditions),
-        wrongs=tuple(replace(one, say="") for one in kind.wrongs),
+        conditions=tuple(one._replace(means="") for one in kind.conditions),
+        wrongs=tuple(one._replace(say="") for one in kind.wrongs),
     )
 
 
@@ -194,7 +192,7 @@ def test_the_kinds_and_the_shop_s_own_ones_beside_each_other(tmp_path: Path, spa
     comes_with_it = tmp_path / "built_in"
     for folder in (ours, comes_with_it):
         folder.mkdir()
-        text = kind_as_toml(replace(WRITTEN["battery"], id=folder.name.replace("_", "-")))
+        text = kind_as_toml(WRITTEN["battery"]._replace(id=folder.name.replace("_", "-")))
         (folder / "battery.toml").write_text(text, "utf-8")
     kinds = load_kinds([comes_with_it, ours]).kinds
     assert kinds["built-in"].name == "batería"

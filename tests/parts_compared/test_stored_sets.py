@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from desktop_app.parts_compared import actions
@@ -182,7 +180,7 @@ def test_a_copied_kind_meets_as_what_it_was_copied_from(shop: ShopRecord) -> Non
     job = a_job(shop)
     pair = lay(shop, job, "distributor-rotor", tip_radius="26.90, 27.45")
     lay(shop, job, "distributor-cap", terminal_radius="28.40, 28.40")
-    copy = replace(kinds()["distributor-rotor"], id="our-rotor", like="distributor-rotor")
+    copy = kinds()["distributor-rotor"]._replace(id="our-rotor", like="distributor-rotor")
     with shop.deed("Call it ours") as deed:
         deed.change(Pair, pair, part_kind="our-rotor")
     with shop.reading() as connection:

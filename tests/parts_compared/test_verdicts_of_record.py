@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from desktop_app.parts_compared import actions, stored_many
@@ -104,11 +102,11 @@ def test_a_pair_of_an_unknown_kind_is_left_out(story: RotorStory) -> None:
 
 def test_a_changed_kind_judges_the_same_readings_anew(story: RotorStory) -> None:
     rotor = kinds()["distributor-rotor"]
-    strict = tuple(replace(one, essential=True) for one in rotor.dimensions)
+    strict = tuple(one._replace(essential=True) for one in rotor.dimensions)
     narrow = tuple(
-        replace(one, allowed=(-0.001, 0.001)) if one.name == "bore" else one for one in strict
+        one._replace(allowed=(-0.001, 0.001)) if one.name == "bore" else one for one in strict
     )
-    changed = kinds() | {rotor.id: replace(rotor, dimensions=narrow[::-1])}
+    changed = kinds() | {rotor.id: rotor._replace(dimensions=narrow[::-1])}
     verdicts = all_at_once(story, changed)
     assert verdicts == one_by_one(story, changed)
     assert verdicts != all_at_once(story, kinds())

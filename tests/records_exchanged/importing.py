@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import astuple
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
@@ -72,7 +71,7 @@ def everything(record: ShopRecord) -> dict[str, list[tuple[Any, ...]]]:
             for table in TABLES
         }
         texts = read_texts(connection, sorted(jobs_indexed(connection)))
-    return rows | {"job_text": [(job, *astuple(said)) for job, said in sorted(texts.items())]}
+    return rows | {"job_text": [(job, *said) for job, said in sorted(texts.items())]}
 
 
 def found_by(record: ShopRecord, word: str) -> list[int]:

@@ -11,8 +11,7 @@ from desktop_app.commands.checking import check
 from desktop_app.commands.mending import mend
 from desktop_app.commands.whole_check import whole_check
 from desktop_app.part_photos.stored_thumbnails import thumbnails_of
-from desktop_app.shop_record.record_name import FILE_NAME
-from desktop_app.shop_record.server.server_folder import is_server_folder
+from desktop_app.shop_record.record_name import FILE_NAME, is_server_folder
 from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
 from tests.faults.test_hands_in_the_folder import Words
 from tests.from_outside import damage

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from dataclasses import replace
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -234,7 +233,7 @@ def test_what_fixed_it_stands_in_the_same_order_in_every_language(some_jobs: Old
     some_jobs.kinds = dict(some_jobs.kinds)
     for kind, name in (("distributor-cap", "tapa"), ("distributor-rotor", "dedo")):
         written = some_jobs.kinds[kind].plain_names
-        some_jobs.kinds[kind] = replace(some_jobs.kinds[kind], name=name, written=written)
+        some_jobs.kinds[kind] = some_jobs.kinds[kind]._replace(name=name, written=written)
     found = some_jobs.find("misfire, distributor cap")
     assert [fix.name for fix in found.fixes][:2] == ["tapa", "dedo"]
     assert found.as_json()["read_as"] == ["misfire", "distributor cap"]

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -93,7 +91,7 @@ def test_a_denied_word_is_looked_for_where_the_denial_is_the_symptom(
 def test_a_part_kind_that_is_called_by_signs_alone_is_never_named(
     words: Vocabulary, kinds: dict[str, PartKind]
 ) -> None:
-    called = {"x": replace(kinds["spark-plug"], name="—", also=("?!",), written=())}
+    called = {"x": kinds["spark-plug"]._replace(name="—", also=("?!",), written=())}
     for text in ("", "—", "spark plug ?! —"):
         assert read_question(text, words, called).part_kinds == ()
 

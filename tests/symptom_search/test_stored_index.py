@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import astuple
-
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import Job, JobCondition, Person, TroubleCode, Vehicle
@@ -18,7 +16,7 @@ def index_rows(jobs: OldJobs) -> list[tuple[object, ...]]:
     """Return the whole index, job by job."""
     with jobs.record.reading() as connection:
         texts = read_texts(connection, sorted(jobs_indexed(connection)))
-    return [(job, *astuple(words)) for job, words in sorted(texts.items())]
+    return [(job, *words) for job, words in sorted(texts.items())]
 
 
 def rebuilt(jobs: OldJobs, kinds: dict[str, PartKind]) -> list[tuple[object, ...]]:

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.symptom_search.points import WHOLE_FIT
 from desktop_app.symptom_search.word_index import arrays, entry, packing
 from desktop_app.symptom_search.word_index.arrays import Part
 from desktop_app.symptom_search.word_index.asked import Asked, AskedWord, Kept, Way
@@ -59,7 +60,9 @@ WAYS = st.one_of(
         st.tuples(st.sampled_from(("stall", "hot", "hose", "idl", "none"))),
         st.sampled_from((100, 90, 60)),
     ),
-    st.builds(Way, st.tuples(st.sampled_from(("ho", "sta", "i", "x"))), begins=st.just(True)),
+    st.builds(
+        Way, st.tuples(st.sampled_from(("ho", "sta", "i", "x"))), st.just(WHOLE_FIT), st.just(True)
+    ),
     st.just(Way(("hot", "hose"), 90)),
 )
 SEVERAL = st.sets(IDS, max_size=2).map(lambda ids: tuple(sorted(ids)))
@@ -68,6 +71,7 @@ QUESTIONS = st.builds(
     today=st.just(TODAY),
     groups=SEVERAL,
     near_groups=SEVERAL,
+    guessed=SEVERAL,
     codes=SEVERAL,
     related=SEVERAL,
     parts=SEVERAL,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Callable
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -219,7 +219,7 @@ class ShopUnderTest:
             if own not in self._indexes:
                 self._indexes[own] = JobIndex(kinds_of(self.desks[0], connection))
             texts = self._indexes[own].texts(connection, sorted(self.state["job"]))
-        fresh = {job: asdict(words) for job, words in texts.items()}
+        fresh = {job: words._asdict() for job, words in texts.items()}
         _same({SEARCH: fresh}, {SEARCH: self.state[SEARCH]})
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from desktop_app.parts_compared.actions import write_about_pair
 from desktop_app.parts_compared.kind_actions import keep_own_kind
 from tests.undo_machine.old_and_new import built_in
@@ -14,7 +12,7 @@ def test_a_desk_that_wrote_before_uses_the_name_that_another_desk_gives_now() ->
     shop = ShopUnderTest()
     one, other = shop.desks
     write_about_pair(one, 1, "supplier", "Northside")
-    keep_own_kind(other, replace(built_in()["distributor-rotor"], name="spinner", also=()))
+    keep_own_kind(other, built_in()["distributor-rotor"]._replace(name="spinner", also=()))
     write_about_pair(one, 1, "supplier", "Southside")
     try:
         assert shop.checked().problems == ()

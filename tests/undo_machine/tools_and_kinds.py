@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 
 from desktop_app.parts_compared import actions, gauge_actions, kind_actions
 from desktop_app.parts_compared.part_kinds.own_kind import without_dimension
@@ -18,14 +17,14 @@ PEOPLE = ("Ana", " Bo  B ", "", "x" * 90)
 def kind(seen: Seen) -> PartKind:
     """Choose a kind, perhaps as somebody else has renamed it."""
     one = built_in()[seen.of(("distributor-rotor", "brake-pads"))]
-    return replace(one, name=seen.of((one.name, "spinner")))
+    return one._replace(name=seen.of((one.name, "spinner")))
 
 
 def change(seen: Seen) -> Callable[[PartKind], PartKind]:
     """A change of a kind that renames it or takes a dimension out."""
     name = seen.of(("spinner", "finger"))
     if seen.yes():
-        return lambda one: replace(one, name=name, also=(*one.also, "whirler"))
+        return lambda one: one._replace(name=name, also=(*one.also, "whirler"))
     return lambda one: without_dimension(one, one.dimensions[-1].name)
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
 from functools import cache
 from typing import Any
 
@@ -38,7 +37,7 @@ def _all_tables() -> dict[str, Select[Any]]:
 
 def _searched(connection: Connection) -> dict[int, Row]:
     texts = read_texts(connection, sorted(jobs_indexed(connection)))
-    return {job: asdict(words) for job, words in texts.items()}
+    return {job: words._asdict() for job, words in texts.items()}
 
 
 def differences(one: State, other: State) -> list[str]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from difflib import SequenceMatcher
 from typing import Literal, TypeAlias, TypeVar
 
@@ -64,14 +63,13 @@ def with_lines(kind: PartKind, part: Part, text: str) -> PartKind:
             tr("A line is too long: {longest_line} letters at most.", longest_line=LONGEST_LINE)
         )
     if part == "cautions":
-        return replace(kind, cautions=lines)
+        return kind._replace(cautions=lines)
     if part == "conditions":
         fresh = _marked(lines, _NEW_ONE_MAY)
         terms = _kept_with(kind.conditions, lambda one: tr(one.term), tuple(fresh), ConditionTerm)
-        return replace(
-            kind,
+        return kind._replace(
             conditions=tuple(
-                replace(one, term=one.term if said == tr(one.term) else said, allowed_when_new=may)
+                one._replace(term=one.term if said == tr(one.term) else said, allowed_when_new=may)
                 for one, (said, may) in zip(terms, fresh.items(), strict=True)
             ),
         )
@@ -79,20 +77,19 @@ def with_lines(kind: PartKind, part: Part, text: str) -> PartKind:
         hurts = _marked(lines, _HURTS)
         written = {tr(one.say): one.say for one in kind.refit}
         checks = tuple(RefitCheck(written.get(said, said), hurt) for said, hurt in hurts.items())
-        return replace(kind, refit=checks)
+        return kind._replace(refit=checks)
     if part == "proof":
         proofs = _kept_with(kind.proof, lambda one: tr(one.say), lines, ProofCheck)
         said_proofs = zip(proofs, lines, strict=True)
-        return replace(
-            kind,
+        return kind._replace(
             proof=tuple(
-                replace(one, say=one.say if said == tr(one.say) else said)
+                one._replace(say=one.say if said == tr(one.say) else said)
                 for one, said in said_proofs
             ),
         )
     wrongs = _kept_with(kind.wrongs, lambda one: one.say, lines, TypicalWrong)
     said_wrongs = zip(wrongs, lines, strict=True)
-    return replace(kind, wrongs=tuple(replace(one, say=said) for one, said in said_wrongs))
+    return kind._replace(wrongs=tuple(one._replace(say=said) for one, said in said_wrongs))
 
 
 def both_changes(shown: Sequence[str], typed: Sequence[str], kept: Sequence[str]) -> list[str]:

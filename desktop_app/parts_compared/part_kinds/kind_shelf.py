@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_table import as_written
@@ -33,8 +32,7 @@ class Folder(Protocol):
         """What is in the file."""
 
 
-@dataclass(frozen=True, slots=True)
-class KindShelf:
+class KindShelf(NamedTuple):
     """The kinds by id, what was wrong with those left out, and which are kept in the record."""
 
     kinds: dict[str, PartKind]

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Collection
-from dataclasses import replace
 from typing import Any
 
 from desktop_app.language import marked, tr
@@ -68,9 +67,8 @@ def with_dimension(kind: PartKind, changed: Dimension) -> PartKind:
             tr("A dimension needs a name of 1 to {longest} letters.", longest=_LONGEST)
         )
     if kind.dimension(changed.name) is None:
-        return replace(kind, dimensions=(*kind.dimensions, changed))
-    return replace(
-        kind,
+        return kind._replace(dimensions=(*kind.dimensions, changed))
+    return kind._replace(
         dimensions=tuple(changed if d.name == changed.name else d for d in kind.dimensions),
     )
 
@@ -91,7 +89,7 @@ def with_change(kind: PartKind, shown: Dimension, **change: Any) -> PartKind:
             kept=tr("Nothing was changed."),
             do=tr("Look at what the kind measures now."),
         )
-    return with_dimension(kind, replace(kept, **change))
+    return with_dimension(kind, kept._replace(**change))
 
 
 def without_dimension(kind: PartKind, name: str) -> PartKind:
@@ -104,13 +102,13 @@ def without_dimension(kind: PartKind, name: str) -> PartKind:
     if not left:
         raise ShopTrouble(tr("A part kind needs one dimension at least."), kept=tr("It was left."))
     conditions = tuple(
-        replace(one, moves={d: way for d, way in one.moves.items() if d != name})
+        one._replace(moves={d: way for d, way in one.moves.items() if d != name})
         for one in kind.conditions
     )
     wrongs = tuple(
-        replace(one, shows_on=tuple(d for d in one.shows_on if d != name)) for one in kind.wrongs
+        one._replace(shows_on=tuple(d for d in one.shows_on if d != name)) for one in kind.wrongs
     )
-    return replace(kind, dimensions=left, conditions=conditions, wrongs=wrongs)
+    return kind._replace(dimensions=left, conditions=conditions, wrongs=wrongs)
 
 
 def new_dimension(
@@ -144,7 +142,7 @@ def new_dimension(
         essential=True,
         basis=SHOPS_FIGURE,
     )
-    return replace(bare, allowed=read_allowed(allowed, bare, length_unit))
+    return bare._replace(allowed=read_allowed(allowed, bare, length_unit))
 
 
 def _asked(one: Dimension) -> tuple[Role, str, Direction | None]:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
-from typing import Literal, TypeAlias
+from types import MappingProxyType
+from typing import Literal, NamedTuple, TypeAlias
 
 from desktop_app.language import as_shown, marked, tr
 
@@ -17,10 +17,10 @@ Span: TypeAlias = tuple[float | None, float | None]
 ROLES: tuple[Role, ...] = ("same", "restored", "count", "orientation", "word", "limit")
 DIRECTIONS: tuple[Direction, ...] = (marked("bigger"), marked("smaller"))
 COMMON_PRACTICE = marked("common practice, no source")  # written into kinds
+_MOVES_NOTHING: Mapping[str, Direction] = MappingProxyType({})
 
 
-@dataclass(frozen=True, slots=True)
-class Dimension:
+class Dimension(NamedTuple):
     """One thing to measure, count or look at.
 
     `allowed` is a span of the difference replacement minus removed, in `unit`; for the role
@@ -59,43 +59,38 @@ class Dimension:
         return words.get(said.strip(), said)
 
 
-@dataclass(frozen=True, slots=True)
-class ConditionTerm:
+class ConditionTerm(NamedTuple):
     """A trade term for the state of a part, and the dimensions that go with it."""
 
     term: str
     also: tuple[str, ...] = ()
     means: str = ""
-    moves: Mapping[str, Direction] = field(default_factory=dict)
+    moves: Mapping[str, Direction] = _MOVES_NOTHING
     allowed_when_new: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class TypicalWrong:
+class TypicalWrong(NamedTuple):
     """How a wrong part of this kind usually gives itself away."""
 
     say: str
     shows_on: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class RefitCheck:
+class RefitCheck(NamedTuple):
     """What is easily got wrong when the part goes back on; `hurt` where it can injure."""
 
     say: str
     hurt: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class ProofCheck:
+class ProofCheck(NamedTuple):
     """What proves the repair afterwards, and where (bay, road, same-conditions ...)."""
 
     say: str
     level: str = "bay"
 
 
-@dataclass(frozen=True, slots=True)
-class PartKind:
+class PartKind(NamedTuple):
     """Everything the shop knows about comparing one kind of part.
 
     `like` is the id of the built-in kind that a shop's own kind was copied from. Sides, views, the

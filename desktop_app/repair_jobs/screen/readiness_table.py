@@ -61,6 +61,7 @@ class ReadinessTable(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._engine)
         column.addWidget(self._rows)
+        self._lay()  # as most jobs have it: made with the page, and not with the first job
 
     def show_job(self, job: JobView, kept: ProofKept) -> None:
         """Show how the tests stand; the kind of engine is the one that was read."""

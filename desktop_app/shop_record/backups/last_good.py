@@ -10,7 +10,7 @@ from desktop_app.language import tr
 from desktop_app.shop_record.backups.backup_opened import open_backup
 from desktop_app.shop_record.backups.generations import generations_in
 from desktop_app.shop_record.counted_words import entries_counted
-from desktop_app.shop_record.server.server_folder import is_server_folder
+from desktop_app.shop_record.record_name import is_server_folder
 from desktop_app.shop_record.trouble import ShopTrouble
 
 OWN_FOLDER = "backups"

@@ -5,8 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, fields
-from operator import attrgetter
+from typing import NamedTuple
 
 from sqlalchemy import Connection, text
 from sqlalchemy.exc import DBAPIError
@@ -26,8 +25,7 @@ _PATIENCE_SECONDS = 60  # for readers, at the end: hundreds of thousands of rows
 _WORDS_USUAL, _WORDS_BYTES = 1 << 20, 1 << 23
 
 
-@dataclass(frozen=True, slots=True)
-class JobText:
+class JobText(NamedTuple):
     """The words of one job that can be searched, column by column; all in folded words."""
 
     concern: str = ""
@@ -40,16 +38,12 @@ class JobText:
     people: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(NamedTuple):
     """One word to find: any of these whole words, or any word with one of these beginnings."""
 
     whole: tuple[str, ...] = ()
     beginnings: tuple[str, ...] = ()
     column: str = ""
-
-
-_COLUMNS = attrgetter(*(field.name for field in fields(JobText)))
 
 
 @by_database
@@ -59,7 +53,7 @@ def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
         connection.exec_driver_sql(
             "INSERT OR REPLACE INTO job_text(rowid, concern, cause, correction, conditions, "
             "codes, parts, vehicle, people) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            [(job, *_COLUMNS(words)) for job, words in texts.items()],
+            [(job, *words) for job, words in texts.items()],
         )
 
 

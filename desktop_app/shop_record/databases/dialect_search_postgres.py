@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import astuple, fields
 from typing import Any
 
 from sqlalchemy import Connection
@@ -15,7 +14,7 @@ from sqlalchemy import Connection
 from desktop_app.shop_record.databases.dialect_postgres import wait_at_most
 from desktop_app.shop_record.databases.dialect_search import JobText, Wanted
 
-_COLUMNS = tuple(field.name for field in fields(JobText))
+_COLUMNS = JobText._fields
 _NAMES = ", ".join(_COLUMNS)
 _PATIENCE_SECONDS = 60
 # The weights of the classes D, C, B and A: a third of the embedded search's, for 1 is the most.
@@ -35,7 +34,7 @@ def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
         f"INSERT INTO job_text (id, {_NAMES}) SELECT * FROM unnest({listed}) "
         f"ON CONFLICT (id) DO UPDATE SET {kept}"
     )
-    columns = zip(*(astuple(words) for words in texts.values()), strict=True)
+    columns = zip(*texts.values(), strict=True)
     connection.exec_driver_sql(said, (list(texts), *map(list, columns)))
 
 

@@ -15,7 +15,7 @@ from sqlalchemy.exc import DBAPIError
 from desktop_app.language import tr
 from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.past import history
-from desktop_app.shop_record.server.server_folder import is_server_folder
+from desktop_app.shop_record.record_name import is_server_folder
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 

@@ -5,9 +5,8 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable, Iterable
-from dataclasses import asdict, dataclass
 from datetime import date, datetime
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, func, insert, select
 
@@ -25,8 +24,7 @@ GENESIS = "0" * 64
 UNDO_REACH = 2000  # entries looked back on for undo: at least a thousand deeds
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """One entry as undo needs it."""
 
     seq: int
@@ -59,7 +57,7 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
         "place": place,
         "words": words,
         "reverses": reverses,
-        "changes": [asdict(change) for change in deed.changes],
+        "changes": [change._asdict() for change in deed.changes],
     }
     if deed.bulk:
         facts["bulk"] = [one.as_facts() for one in deed.bulk]

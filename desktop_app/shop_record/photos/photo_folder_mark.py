@@ -12,7 +12,6 @@ import re
 import uuid
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import replace
 from pathlib import Path
 
 from sqlalchemy import Connection
@@ -109,7 +108,7 @@ def _refuse_used(photos: Path) -> None:
 def _whose(address: ServerAddress) -> str:
     """Return the words of a database, the same whoever opens it."""
     here = f" on {platform.node()}" if address.is_here() else ""
-    return f"{replace(address, user='').text()}{here}"
+    return f"{address._replace(user='').text()}{here}"
 
 
 def _read(photos: Path) -> tuple[str, str]:

@@ -11,7 +11,8 @@ from pathlib import Path
 
 from desktop_app.language import tr
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
-from desktop_app.shop_record.server.server_folder import is_server_folder, read_place
+from desktop_app.shop_record.record_name import is_server_folder
+from desktop_app.shop_record.server.server_folder import read_place
 from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from typing import NamedTuple
 from urllib.parse import parse_qsl, quote, unquote, urlencode, urlsplit
 
 from desktop_app.language import tr
@@ -19,15 +19,14 @@ _NAME = re.compile(r"[A-Za-z_][A-Za-z0-9_-]{0,54}")  # the roles are named after
 _EXAMPLE = "postgresql+psycopg://tuuli@counter-server/benchwitness"
 
 
-@dataclass(frozen=True, slots=True)
-class ServerAddress:
+class ServerAddress(NamedTuple):
     """Where a shop's database is and as whom it is opened; it never holds a password."""
 
     host: str
     port: int
     database: str
     user: str
-    options: tuple[tuple[str, str], ...] = field(default=())
+    options: tuple[tuple[str, str], ...] = ()
 
     def text(self) -> str:
         """Return the address as one line that can be read again."""

@@ -7,7 +7,6 @@ What it says of a connection that did not come about is for people to read. Its 
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from enum import Enum
 
 from sqlalchemy.exc import DBAPIError
@@ -32,7 +31,7 @@ class Why(Enum):
 
 def why_refused(address: ServerAddress, password: str | None) -> Why:
     """Ask the server why it refused what it was asked for at an address."""
-    engine = dialect_postgres.open_server(replace(address, database=_KEEPS_ALL), password)
+    engine = dialect_postgres.open_server(address._replace(database=_KEEPS_ALL), password)
     try:
         with engine.connect() as connection:
             may = connection.exec_driver_sql(_SAID, (address.database,)).scalar()

@@ -6,8 +6,6 @@ then come in one order everywhere.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from sqlalchemy import Connection, inspect
 from sqlalchemy.exc import DBAPIError
 
@@ -34,7 +32,7 @@ def make_where_missing(address: ServerAddress, password: str | None) -> None:
             raise as_refusal(error, address, password) from error
     finally:
         engine.dispose()
-    engine = dialect_postgres.open_server(replace(address, database="postgres"), password)
+    engine = dialect_postgres.open_server(address._replace(database="postgres"), password)
     try:
         with engine.connect() as connection:
             raw = connection.connection.driver_connection

@@ -8,29 +8,22 @@ from __future__ import annotations
 
 import hashlib
 import tomllib
-from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 
 import tomli_w
 
 from desktop_app.language import tr
+from desktop_app.shop_record.record_name import SERVER_NAME
 from desktop_app.shop_record.server.server_address import ServerAddress, read_address
 from desktop_app.shop_record.trouble import ShopTrouble
 
-FILE_NAME = "server.toml"
 
-
-@dataclass(frozen=True, slots=True)
-class ServerPlace:
+class ServerPlace(NamedTuple):
     """What the file says: the address, and the shared folder of photos where they lie in one."""
 
     address: ServerAddress
     photos: Path | None = None
-
-
-def is_server_folder(folder: Path) -> bool:
-    """Tell whether the shop of a folder is on a server."""
-    return (folder / FILE_NAME).is_file()
 
 
 def folder_name(address: ServerAddress) -> str:
@@ -45,14 +38,14 @@ def write_place(folder: Path, place: ServerPlace) -> None:
     said = {"address": place.address.text()}
     if place.photos is not None:
         said["photos"] = str(place.photos)
-    part = folder / f"{FILE_NAME}.part"
+    part = folder / f"{SERVER_NAME}.part"
     part.write_text(tomli_w.dumps(said), "utf-8")
-    part.replace(folder / FILE_NAME)
+    part.replace(folder / SERVER_NAME)
 
 
 def read_place(folder: Path) -> ServerPlace:
     """Read the file; ShopTrouble where it is not one."""
-    path = folder / FILE_NAME
+    path = folder / SERVER_NAME
     try:
         said = tomllib.loads(path.read_text("utf-8"))
         address, _ = read_address(str(said["address"]))

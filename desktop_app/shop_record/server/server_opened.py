@@ -11,13 +11,9 @@ from sqlalchemy.exc import DBAPIError
 from desktop_app.language import tr
 from desktop_app.shop_record.databases import dialect_postgres
 from desktop_app.shop_record.record import Clock, ShopRecord
+from desktop_app.shop_record.record_name import SERVER_NAME, is_server_folder
 from desktop_app.shop_record.server.server_address import ServerAddress
-from desktop_app.shop_record.server.server_folder import (
-    FILE_NAME,
-    ServerPlace,
-    is_server_folder,
-    write_place,
-)
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.server.server_refusal import as_refusal
 from desktop_app.shop_record.server.server_shop import create_on_server, open_on_server
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -51,7 +47,7 @@ def _refuse_named_wrongly(record: ShopRecord) -> None:
 @contextmanager
 def _as_it_was(folder: Path) -> Iterator[None]:
     """Put back what a folder said, where nothing comes of it."""
-    file = folder / FILE_NAME
+    file = folder / SERVER_NAME
     before = file.read_bytes() if file.is_file() else None
     try:
         yield

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from desktop_app.language import tr
 
@@ -15,8 +15,7 @@ def jobs_in_words(jobs: int) -> str:
     return tr("1 job") if jobs == 1 else tr("{jobs:,} jobs", jobs=jobs)
 
 
-@dataclass(frozen=True, slots=True)
-class Behind:
+class Behind(NamedTuple):
     """The jobs behind a number, the newest first; `words` name it ("Coil: 3 came back")."""
 
     words: str

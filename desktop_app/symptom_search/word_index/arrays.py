@@ -6,7 +6,7 @@ from bisect import bisect_left
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, fields
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from desktop_app.symptom_search.points import CAME_BACK, SEEN_FINE, UNIT
 from desktop_app.symptom_search.word_index.course import (
@@ -33,8 +33,7 @@ _REMEMBERED = 10_000
 SETTLED, STATES = 2, 4  # beside BACK, which is 1
 
 
-@dataclass(frozen=True)
-class Fates:
+class Fates(NamedTuple):
     """What became of each job by a day: SETTLED, BACK, both together or neither; its points."""
 
     state: Bytes
@@ -132,8 +131,7 @@ def _fates(arrays: Arrays, today: int) -> Fates:
     return Fates((settled * SETTLED + back * BACK).astype(np.uint8), points)
 
 
-@dataclass(frozen=True)
-class Part:
+class Part(NamedTuple):
     """Some of the past jobs: all in the arrays, or those of them that are `alive`."""
 
     arrays: Arrays

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from desktop_app.symptom_search.points import WHOLE_FIT
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(NamedTuple):
     """One way for a word to stand in a job: all these terms, or one that begins so."""
 
     terms: tuple[str, ...]
@@ -16,8 +15,7 @@ class Way:
     begins: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class AskedWord:
+class AskedWord(NamedTuple):
     """A word and its ways, the best of which counts; `weight` in thousandths of a point."""
 
     word: str
@@ -26,8 +24,7 @@ class AskedWord:
     weight: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
+class Kept(NamedTuple):
     """The filters as the arrays know them: marked terms that a job must have, and its days."""
 
     terms: tuple[str, ...] = ()
@@ -35,8 +32,7 @@ class Kept:
     until: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
+class Asked(NamedTuple):
     """All of a question, by ids; `today` is a day's ordinal. Guessed groups are near ones too."""
 
     today: int

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import chain
-from typing import TYPE_CHECKING, overload
+from typing import TYPE_CHECKING, NamedTuple, overload
 
 from desktop_app.symptom_search.word_index.arrays import SETTLED, STATES
 from desktop_app.symptom_search.word_index.asked import Asked
@@ -49,8 +49,7 @@ class JobsBehind(Sequence[int]):
         return self._ids
 
 
-@dataclass(frozen=True, slots=True)
-class FixCounted:
+class FixCounted(NamedTuple):
     """One fix by its key, with the jobs behind each number; `newest` is the last job that had it.
 
     `settled_back` is how many of the settled ones came back.
@@ -64,8 +63,7 @@ class FixCounted:
     settled_back: int
 
 
-@dataclass(frozen=True)
-class Chosen:
+class Chosen(NamedTuple):
     """Some of the jobs of some arrays."""
 
     arrays: Arrays

@@ -7,8 +7,8 @@ window sooner are left out, so that a job is called settled too late rather than
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from desktop_app.language import marked
 
@@ -40,8 +40,7 @@ class Became(StrEnum):
     NOTHING = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Met:
+class Met(NamedTuple):
     """A return, seen or told, on a day: how it was judged (None: not yet) and by what cause."""
 
     on: int

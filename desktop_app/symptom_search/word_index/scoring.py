@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from desktop_app.symptom_search.points import (
     JOB_NUMBER,
@@ -29,8 +28,7 @@ if TYPE_CHECKING:
 _MUCH_LESS = 8  # from so many times less on, only the better ones are looked at further
 
 
-@dataclass(frozen=True)
-class Scored:
+class Scored(NamedTuple):
     """The points of each job of some arrays before its fate counts, and for which what holds.
 
     `fault` are jobs of the same symptom or code, `all_words` those with every word, `named` those
@@ -48,8 +46,7 @@ class Scored:
     guessed: Flags
 
 
-@dataclass(frozen=True, slots=True)
-class Best:
+class Best(NamedTuple):
     """One of the best jobs: its points, its id, its vehicle, and its place in its arrays."""
 
     points: int

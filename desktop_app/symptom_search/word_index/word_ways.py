@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from desktop_app.symptom_search.points import ALL_WORDS, JOINED_FIT, NEAR_FIT
 from desktop_app.symptom_search.question import Word
@@ -39,8 +38,7 @@ class Known(Protocol):
         """
 
 
-@dataclass(frozen=True)
-class KnownInParts:
+class KnownInParts(NamedTuple):
     """The terms of all parts together."""
 
     parts: Sequence[Part]
@@ -87,7 +85,7 @@ def asked_words(words: Sequence[Word], known: Known) -> tuple[AskedWord, ...]:
                 joined.setdefault(word.place, []).append(Way((term,), JOINED_FIT))
     asked = [_asked(word, known, joined.get(word.place, [])) for word in words]
     weights = word_weights([rarity(known.jobs, one.jobs) for one in asked], ALL_WORDS)
-    return tuple(replace(one, weight=weight) for one, weight in zip(asked, weights, strict=True))
+    return tuple(one._replace(weight=weight) for one, weight in zip(asked, weights, strict=True))
 
 
 def _asked(word: Word, known: Known, joined: list[Way]) -> AskedWord:
