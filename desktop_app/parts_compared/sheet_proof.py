@@ -8,7 +8,7 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Words
 from desktop_app.parts_compared.sheet_values import whole
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import ProofLevel, ProofReached, worth_saying
+from desktop_app.repair_jobs.proof import ProofLevel, level_reached, worth_saying
 from desktop_app.repair_jobs.proof_checks import check_words, proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
@@ -82,24 +82,10 @@ def proof_file_blocks(
 
 def _reached(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[Block]:
     reached = proof_reached(job, kept, level)
-    yield Words(_level_reached(reached), tr("Reached"))
+    yield Words(level_reached(reached), tr("Reached"))
     said = " ".join(worth_saying(reached))
     if said:
         yield Words(said)
-
-
-def _level_reached(reached: ProofReached) -> str:
-    """Return the level with what it means, or that not all of it is written down."""
-    level = reached.level
-    if not reached.means and (level >= ProofLevel.FULL_TRIP or reached.doubts):
-        return tr(
-            "{level_name} ({level} of 4) was chosen. What is written down does not bear all of it "
-            "out.",
-            level_name=level.word,
-            level=int(level),
-        )
-    said = tr("{level_name} ({level} of 4).", level_name=level.word, level=int(level))
-    return f"{said} {reached.means}" if reached.means else said
 
 
 def _read_and_driven(job: JobView, kept: ProofKept) -> Iterator[Block]:

@@ -175,6 +175,20 @@ class ProofReached:
         return self.level.means if self.borne_out else ""
 
 
+def level_reached(proof: ProofReached) -> str:
+    """Return the level with what it means, or that not all of it is written down."""
+    level = proof.level
+    if not proof.means and (level >= ProofLevel.FULL_TRIP or proof.doubts):
+        return tr(
+            "{level_name} ({level} of 4) was chosen. What is written down does not bear all of it "
+            "out.",
+            level_name=level.word,
+            level=int(level),
+        )
+    said = tr("{level_name} ({level} of 4).", level_name=level.word, level=int(level))
+    return f"{said} {proof.means}" if proof.means else said
+
+
 def worth_saying(proof: ProofReached) -> tuple[str, ...]:
     """Return the sentences to say and print at hand-over; they never call a car safe to drive."""
     said = list(_BY_LEVEL[proof.level](proof)) if proof.level in _BY_LEVEL else []

@@ -12,7 +12,7 @@ from desktop_app.parts_compared.part_kinds.kind_names import kind_words, place_w
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof import ProofLevel, level_reached, worth_saying
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import proof_reached
 
@@ -141,10 +141,9 @@ class JobThen:
         job = self.job
         if job.proof_level is None:
             return tr("nobody said")
-        level = ProofLevel(job.proof_level)
-        said = (f"{level.word}: {level.means}", job.proof_words.strip())
-        reached = proof_reached(job, self.proof, level)
-        return " ".join(part for part in (*said, *worth_saying(reached)) if part)
+        reached = proof_reached(job, self.proof, ProofLevel(job.proof_level))
+        said = (level_reached(reached), job.proof_words.strip(), *worth_saying(reached))
+        return " ".join(part for part in said if part)
 
 
 def _named(words: str, **values: str) -> str:

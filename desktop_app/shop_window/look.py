@@ -94,15 +94,11 @@ _USUAL = 12
 LARGE = 16  # points; what is larger leaves no room for all words above a page
 
 
-def _sheet(text_size: int) -> str:
-    """Return the style sheet for a text size; a frame that gets thicker takes its inside's room."""
-    beyond = max(0, text_size - _USUAL)
-    touch = TOUCH + beyond * 5 // 4
-    arrow = 5 + beyond // 3
-    aside = 14 if text_size <= LARGE else 10
-    close, edge = aside - 5, "solid palette(highlight)"
-    inside = "11px 16px 14px 16px" if text_size <= LARGE else "6px"
-    tight = aside if text_size <= LARGE else close
+def _buttons(touch: int, aside: int, close: int, tight: int) -> str:
+    """Return the sheet of buttons, by the height to touch and the room beside their words.
+
+    The ring of the focus takes the button's own room; on a fill it has the words' colour.
+    """
     return f"""
 QPushButton, QToolButton {{ min-height: {touch - 12}px; padding: 4px {aside}px;
   border-radius: 4px; border: 1px solid palette(mid); background: palette(button); }}
@@ -113,12 +109,33 @@ QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight);
 QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
   color: palette(highlighted-text); }}
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
+QPushButton:checked:disabled, QToolButton:checked:disabled {{ background: palette(button);
+  color: palette(text); border: 2px solid palette(mid); padding: 3px {aside - 1}px; }}
+QPushButton:checked:focus, QToolButton:checked:focus, QPushButton#next:focus {{
+  border: 3px double palette(highlighted-text); padding: 2px {aside - 2}px; }}
 QWidget#close QPushButton {{ padding: 4px {close}px; }}
-QWidget#close QPushButton:focus {{ padding: 3px {close - 1}px; }}
+QWidget#close QPushButton:focus, QWidget#close QPushButton:checked:disabled {{
+  padding: 3px {close - 1}px; }}
 QWidget#tight QPushButton, QWidget#tight QToolButton {{ padding: 4px {tight}px; }}
-QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus {{ padding: 3px {tight - 1}px; }}
+QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus,
+QWidget#tight QPushButton:checked:disabled {{ padding: 3px {tight - 1}px; }}
+QWidget#close QPushButton:checked:focus {{ padding: 2px {close - 2}px; }}
+QWidget#tight QPushButton:checked:focus, QWidget#tight QToolButton:checked:focus {{
+  padding: 2px {tight - 2}px; }}
 QPushButton#next:enabled {{ background: palette(highlight); font-weight: bold;
-  color: palette(highlighted-text); }}
+  color: palette(highlighted-text); }}"""
+
+
+def _sheet(text_size: int) -> str:
+    """Return the style sheet for a text size; a frame that gets thicker takes its inside's room."""
+    beyond = max(0, text_size - _USUAL)
+    touch = TOUCH + beyond * 5 // 4
+    arrow = 5 + beyond // 3
+    aside = 14 if text_size <= LARGE else 10
+    close, edge = aside - 5, "solid palette(highlight)"
+    inside = "11px 16px 14px 16px" if text_size <= LARGE else "6px"
+    tight = aside if text_size <= LARGE else close
+    return f"""{_buttons(touch, aside, close, tight)}
 QLineEdit, QPlainTextEdit, QComboBox {{ min-height: {touch - 10}px;
   padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;
   background: palette(base); }}
@@ -136,7 +153,7 @@ QComboBox::drop-down {{ border: none; width: {3 * arrow + 6}px; }}
 QComboBox::down-arrow {{ width: 0px; height: 0px; border-top: {arrow + 1}px solid palette(text);
   border-left: {arrow}px solid palette(base); border-right: {arrow}px solid palette(base); }}
 QComboBox::down-arrow:disabled {{ border-top-color: palette(mid); }}
-QToolTip {{ padding: 4px; }} QPushButton#next:focus {{ border: 2px solid palette(text); }}
+QToolTip {{ padding: 4px; }}
 QFrame#card {{ background: palette(base); border: 1px solid palette(mid); padding: {inside};
   border-radius: 6px; }}
 QLabel#title {{ font-size: {max(20, text_size + 5)}pt; font-weight: bold; }}

@@ -9,7 +9,7 @@ import pytest
 
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.repair_jobs.job_view import CheckMade, CodeRead
-from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.self_tests_compared import StageTests
 from desktop_app.returns_watched.job_then import JobThen
@@ -181,12 +181,19 @@ def test_a_part_that_was_judged_says_so_behind_its_facts_and_each_has_a_line() -
 def test_the_proof_says_its_level_its_words_and_what_speaks_against_it() -> None:
     words = {"proof_words": " by the hill road ", "left_at": LEFT, "proof_distance": 12.0}
     driven = told("Proved", proof_level=2, **words)
-    assert driven == "road: It was driven on the road. by the hill road"
+    assert driven == "road (2 of 4). It was driven on the road. by the hill road"
     still = {"codes": codes("P0300 pending after repair")}
     assert told("Proved", proof_level=2, **words, **still).endswith(
         "P0300 is written down as read after the repair."
     )
-    assert told("Proved", proof_level=0).startswith("unproven: Nothing was tried after the repair.")
+    unproven = "unproven (0 of 4). Nothing was tried after the repair."
+    assert told("Proved", proof_level=0).startswith(unproven)
+
+
+def test_a_level_that_was_chosen_and_not_borne_out_claims_nothing() -> None:
+    said = told("Proved", proof_level=4, left_at=LEFT, conditions={"rain": True})
+    assert said.startswith("same conditions (4 of 4) was chosen. What is written down does not")
+    assert ProofLevel.SAME_CONDITIONS.means not in said
 
 
 def test_what_was_declined_is_told() -> None:

@@ -191,7 +191,7 @@ def test_what_an_alternator_came_back_as_agrees_with_its_comebacks() -> None:
         done("A-2", 30, back_after=9, **fitted),
     )
     later = came(settled, "A-3", 20), came(early, "A-4", 9)
-    alternator = replace(kinds()["alternator"], name="alternator of the shelf")
+    alternator = kinds()["alternator"]._replace(name="alternator of the shelf")
     shop = replace(SHOP, kinds={"alternator": alternator})
     table = week_sheet(figures([settled, early], later, shop), "Kinds of part").table("KindsOfPart")
     [row] = table.rows

@@ -123,7 +123,9 @@ class BackOnSection(Section):
         self._correction.setPlainText(self._words)
         self._correction.moveCursor(QTextCursor.MoveOperation.End)
         self._correction.save_now()
-        self._hours.setFocus()  # the button goes, and what is typed next is no more of the words
+        # The button goes: what guards against injury comes next, and then the figures.
+        if not self._list.go_to_open():
+            self._hours.setFocus()
 
     def _save_correction(self, words: str) -> object:
         if self._job is None:

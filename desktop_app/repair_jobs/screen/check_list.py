@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
@@ -116,12 +116,20 @@ class CheckList(QWidget):
     @Slot()
     def _go_on(self) -> None:
         """Put the cursor on the next check without an answer, further down first."""
-        answered = str(self.sender().property("words"))
         words = list(self._lines)
-        here = words.index(answered)
+        here = words.index(str(self.sender().property("words")))
+        self._go_to_open(words[here + 1 :] + words[:here])
+
+    def go_to_open(self) -> bool:
+        """Put the cursor on the first check without an answer; False where there is none."""
+        return self._go_to_open(self._lines)
+
+    def _go_to_open(self, words: Iterable[str]) -> bool:
         left = self.unticked()
-        following = next((one for one in words[here + 1 :] + words[:here] if one in left), None)
-        if following is not None:
-            button = self._lines[following]["done"]
-            button.setFocus(Qt.FocusReason.TabFocusReason)
-            bring_up(button)
+        following = next((one for one in words if one in left), None)
+        if following is None:
+            return False
+        button = self._lines[following]["done"]
+        button.setFocus(Qt.FocusReason.TabFocusReason)
+        bring_up(button)
+        return True

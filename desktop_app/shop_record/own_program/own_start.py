@@ -44,8 +44,8 @@ def search_path() -> str:
 def start_anew(folder: Path | None = None) -> int:
     """Start the program once more; where that returns, this one is to end with the status.
 
-    It opens this shop, or the last one of one's own, and speaks what is chosen on this computer: what the
-    environment said of a language is not handed on.
+    It opens this shop, or the last one of one's own, and speaks what is chosen on this computer:
+    what the environment said of a language is not handed on.
     """
     shop = () if folder is None else ("--shop", str(folder))
     order = [sys.executable, *shop] if is_built() else program_order(*shop)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, 
 
 from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.marked_list import MarkedList
 from desktop_app.shop_window.texts import plain_label, tooltip
 from desktop_app.symptom_search.found import Hit
 from desktop_app.symptom_search.screen.hit_painter import HitPainter
@@ -35,7 +36,7 @@ class FoundList(QWidget):
         self._back.setToolTip(tooltip(tr("Back to the jobs found (Esc)")))
         self._back.clicked.connect(self.go_back)
         self._back.hide()
-        self._list = QListView()
+        self._list = MarkedList()
         self._list.setAccessibleName(tr("Jobs found"))
         self._list.setModel(self._rows)
         self._list.setItemDelegate(HitPainter(self._list))

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
-from PySide6.QtWidgets import QListView, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.marked_list import MarkedList
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.found import Found, Hit
 from desktop_app.symptom_search.screen.brief_painter import BriefPainter, row_height
@@ -35,7 +36,7 @@ class SimilarJobs(QWidget):
         self._heard: _Heard = ("", None)
         self._busy = False
         self._rows = HitRows()
-        self._list = QListView()
+        self._list = MarkedList()
         self._list.setAccessibleName(tr("Similar jobs"))
         self._list.setModel(self._rows)
         self._list.setItemDelegate(BriefPainter(self._list))

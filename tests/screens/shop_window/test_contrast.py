@@ -10,8 +10,10 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton, QVBoxLayout, QWidget
+from pytestqt.qtbot import QtBot
 
 from desktop_app.shop_window.look import PALETTES, dress
 
@@ -65,3 +67,55 @@ def test_the_house_rule_gives_the_window_its_high_contrast(qapp: QApplication) -
     finally:
         dress(qapp, "light")
     assert qapp.palette().color(ROLE.Base) == QColor(PALETTES[False, False][ROLE.Base])
+
+
+def edge_of(button: QPushButton) -> list[str]:
+    """The colours from a button's left edge inwards, the last of them its fill."""
+    seen, middle = button.grab().toImage(), button.height() // 2
+    return [seen.pixelColor(x, middle).name() for x in range(6)]
+
+
+@pytest.mark.parametrize("look", ["light", "dark", "high contrast"])
+@pytest.mark.parametrize("chosen", [False, True])
+def test_the_ring_of_the_focus_is_seen_around_a_button(
+    qtbot: QtBot, qapp: QApplication, look: str, chosen: bool
+) -> None:
+    """By success criterion 1.4.11: 3 to 1 against what is beside it."""
+    page, button = QWidget(), QPushButton("top, key at twelve o'clock")
+    QVBoxLayout(page).addWidget(button)
+    button.setCheckable(True)
+    button.setChecked(chosen)
+    qtbot.addWidget(page)
+    try:
+        dress(qapp, look)
+        page.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        page.show()
+        page.activateWindow()
+        page.setFocus()
+        before = edge_of(button)
+        button.setFocus()
+        qtbot.waitUntil(button.hasFocus)
+        *ring, fill = edge_of(button)
+        new = [one for one, other in zip(ring, before, strict=False) if one != other]
+        assert max(contrast(one, fill) for one in new) > 3
+    finally:
+        dress(qapp, "light")
+
+
+@pytest.mark.parametrize("look", ["light", "dark", "high contrast"])
+def test_what_was_chosen_and_is_locked_can_be_read(
+    qtbot: QtBot, qapp: QApplication, look: str
+) -> None:
+    button = QPushButton("█████")
+    button.setCheckable(True)
+    button.setChecked(True)
+    button.setEnabled(False)
+    qtbot.addWidget(button)
+    try:
+        dress(qapp, look)
+        button.show()
+        seen, middle = button.grab().toImage(), button.height() // 2
+        words, fill = (seen.pixelColor(x, middle).name() for x in (button.width() // 2, 6))
+        assert contrast(words, fill) > 4.5
+    finally:
+        dress(qapp, "light")

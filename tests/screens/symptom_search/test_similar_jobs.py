@@ -89,6 +89,18 @@ def test_a_click_opens_the_job_and_so_does_enter(at: Written) -> None:
     assert f"J-{chosen.args[0]:03}" == at.numbers()[1]
 
 
+def test_who_comes_by_a_key_stands_at_the_first_job_and_sees_it(at: Written) -> None:
+    at.bot.keyClicks(at.words, "brakes squeal")
+    at.bot.waitUntil(lambda: len(at.numbers()) == 3)
+    found = at.named(QListView, SIMILAR)
+    at.words.setTabChangesFocus(True)
+    at.bot.keyClick(at.words, Qt.Key.Key_Tab)
+    assert QApplication.focusWidget() is found
+    assert [one.row() for one in found.selectedIndexes()] == [0]  # what is chosen is painted so
+    at.bot.keyClick(found, Qt.Key.Key_Down)
+    assert [one.row() for one in found.selectedIndexes()] == [1]
+
+
 def test_nothing_moves_when_they_come_and_go(at: Written) -> None:
     before = at.words.geometry()
     at.bot.keyClicks(at.words, "brakes squeal")
