@@ -29,6 +29,7 @@ _SAID_BEFORE = (
 _NEAR = 4  # words on either side of one that may belong to its phrase
 _ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
+_DAY = re.compile(r"\b(?:\d{4}[-./]\d\d?[-./]\d\d?|\d\d?[-./]\d\d?[-./]\d{4})\b")
 _CODE_APART = re.compile(r"\b([PCBU])[ -]([0-3][0-9A-F]{3})\b", re.IGNORECASE)
 
 # “No” and “not” are looked at before they are left out.
@@ -289,6 +290,7 @@ def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Na
     """Yield what may name a vehicle or a job: up to four neighbouring words with a digit."""
     known = set(codes)
     apart = _places_of_codes(text, said)
+    days = [day.span() for day in _DAY.finditer(text)]
     seen: set[str] = set()
     for first in range(len(said)):
         for last in range(first, min(first + 4, len(said))):
@@ -298,9 +300,18 @@ def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Na
                 continue
             if apart.issuperset(range(first, last + 1)):
                 continue
+            if _is_part_of_a_day(said[first].start, said[last].end, days):
+                continue
             if (len(compact) >= 2 or len(said) == 1) and re.search(r"\d", compact):
                 seen.add(compact)
                 yield Name(written.upper(), compact, tuple(range(first, last + 1)))
             elif len(compact) >= 3 and first == 0 and last == len(said) - 1:
                 seen.add(compact)  # a plate may be all letters, if it is all that was typed
                 yield Name(written.upper(), compact, tuple(range(first, last + 1)))
+
+
+def _is_part_of_a_day(start: int, end: int, days: Iterable[tuple[int, int]]) -> bool:
+    """Tell whether a stretch of the text takes part in a day and is not the whole of it."""
+    return any(
+        start < till and end > since and (start, end) != (since, till) for since, till in days
+    )

@@ -60,6 +60,12 @@ def test_the_right_job_comes_first(some_jobs: OldJobs, text: str, number: str) -
     assert some_jobs.numbers(text)[0] == number
 
 
+@pytest.mark.parametrize("day", ["2026-00-03", "since 2026-00-03", "03.00.2026", "until 3/00/2026"])
+def test_the_middle_of_a_day_is_no_jobs_number(some_jobs: OldJobs, day: str) -> None:
+    assert "J-003" in some_jobs.find("00-03").as_json()["read_as"]
+    assert "J-003" not in some_jobs.find(day).as_json()["read_as"]
+
+
 @pytest.mark.parametrize("word", ["overheating", "squealing", "replaced", "coolant", "tracking"])
 def test_no_letter_typed_loses_what_the_word_finds(some_jobs: OldJobs, word: str) -> None:
     whole = set(some_jobs.numbers(word))
