@@ -133,7 +133,7 @@ def _same(judged: Judged) -> str:
             return tr(
                 "{label}: no difference found{doubt}.",
                 label=label_of(judged.dimension),
-                doubt=doubt(judged.expanded),
+                doubt=doubt(judged.expanded, judged.dimension.unit),
             )
         return _allowed(judged, limit)
     return tr(
@@ -190,7 +190,7 @@ def _orientation(judged: Judged) -> str:
         return tr(
             "{label}: same way round{doubt}.",
             label=label_of(judged.dimension),
-            doubt=doubt(judged.expanded),
+            doubt=doubt(judged.expanded, judged.dimension.unit),
         )
     turned = _allowed(judged, limit)
     if judged.mirrored:
@@ -214,7 +214,7 @@ def _too_close(judged: Judged) -> str:
             "{label}: no difference found{doubt}, so nothing shows that wear was "
             "made good here. Was the old one worn there at all?",
             label=label_of(judged.dimension),
-            doubt=doubt(judged.expanded),
+            doubt=doubt(judged.expanded, judged.dimension.unit),
         )
     if judged.dimension.role == "limit":
         said = tr(
@@ -280,7 +280,7 @@ def _moved(judged: Judged) -> str:
     if value == 0 and expanded <= 0:
         return tr("no difference found")
     if float(number(value, expanded)) == 0:
-        return tr("no difference found{doubt}", doubt=doubt(expanded))
+        return tr("no difference found{doubt}", doubt=doubt(expanded, judged.dimension.unit))
     shown = judged.shown
     seen = value if shown.difference is None else shown.difference
     size = amount(abs(seen), judged.dimension.unit, expanded, shown.decimals)

@@ -34,9 +34,13 @@ def amount(value: float, unit: str, uncertainty: float = 0.0, decimals: int | No
     return number(value, uncertainty, decimals) + _unit(unit)
 
 
-def doubt(uncertainty: float) -> str:
-    """Return the uncertainty in brackets, like " (± 0.04)", or nothing where there is none."""
-    return f" (± {number(uncertainty, uncertainty)})" if uncertainty > 0 else ""
+def doubt(uncertainty: float, unit: str = "") -> str:
+    """Return the uncertainty in brackets, like " (± 0.04)", or nothing where there is none.
+
+    With its unit where no amount before it says that.
+    """
+    said = number(uncertainty, uncertainty) + (_unit(unit) if unit else "")
+    return f" (± {said})" if uncertainty > 0 else ""
 
 
 def span_text(low: float | None, high: float | None, unit: str) -> str:
