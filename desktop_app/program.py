@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.in_sight import held_in_sight
 from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
 from desktop_app.shop_window.look import dress
@@ -352,7 +353,8 @@ class Program(QObject):
             rules = self.desk.rules
             app = QApplication.instance()
             assert isinstance(app, QApplication)
-            dress(app, rules.look, rules.text_size)
+            with held_in_sight(app.focusWidget()):
+                dress(app, rules.look, rules.text_size)
             self._name_window()
 
     def _name_window(self) -> None:

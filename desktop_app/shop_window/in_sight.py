@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 
@@ -18,3 +21,19 @@ def bring_up(widget: QWidget, beside: int = 50, below: int = 150) -> None:
     page = page_of(widget)
     if page is not None:
         page.ensureWidgetVisible(widget, beside, below)
+
+
+@contextmanager
+def held_in_sight(widget: QWidget | None) -> Iterator[None]:
+    """Lay everything out anew with a widget where it is seen now on its page, if it has one."""
+    page = None if widget is None else page_of(widget)
+    if page is None:
+        yield
+        return
+    from desktop_app.shop_window.page import ReadingPage
+
+    if isinstance(page, ReadingPage):
+        with page.held_still():
+            yield
+    else:
+        yield

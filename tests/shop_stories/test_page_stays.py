@@ -15,7 +15,9 @@ from pytestqt.qtbot import QtBot
 from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_window import look
 from desktop_app.shop_window.in_sight import bring_up
+from desktop_app.shop_window.place_names import RULES
 from tests.shop_stories.counter import Counter, sitting
 
 MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
@@ -85,3 +87,23 @@ def test_a_field_stays_when_the_verdict_comes_into_view_above_the_page(at: Count
     press(at, reading)
     assert shown(at, "Distributor rotor: ")
     assert place_of(at, reading) == before
+
+
+def test_the_size_of_all_text_is_changed_and_its_field_stays_in_sight(at: Counter) -> None:
+    at.go(RULES)
+    try:
+        field = at.find(QLineEdit, "Text size")
+        bring_up(field)
+        field.setFocus()
+        before = place_of(at, field).y()
+        field.selectAll()
+        at.bot.keyClicks(field, "24")
+        at.bot.keyClick(field, Qt.Key.Key_Return)
+        at.bot.waitUntil(lambda: QApplication.font().pointSize() == 24)
+        focus = at.window.focusWidget()
+        assert focus is not None
+        seen = place_of(at, focus).y()
+        assert not focus.visibleRegion().isEmpty()
+        assert abs(seen - before) < 200  # itself, or the next one, which Enter led to
+    finally:
+        look.dress(QApplication.instance(), "light")
