@@ -102,6 +102,8 @@ class FlowRow(QLayout):
             if widget is not None and widget.isHidden():
                 continue
             hint = item.sizeHint()
+            if hint.width() > width:  # what can do with less than it likes gets the line
+                hint.setWidth(max(width, item.minimumSize().width()))
             if hint.width() > left:
                 lines.append([])
                 left = width

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 
 from desktop_app.parts_compared import actions
+from desktop_app.repair_jobs.actions import write_code
 from desktop_app.repair_jobs.proof_actions import tick_step
 from tests.parts_compared.sheet_story import kinds
 from tests.shop_stories.counter import Counter
@@ -25,6 +26,7 @@ def fill(at: Counter) -> None:
     measured = [one for one in rotor.dimensions if one.unit == "mm"]
     for side in ("removed", "replacement"):
         desk.do(actions.write_readings, 1, measured[0], side, THREE, "calliper")
+    desk.do(write_code, 1, "P0011", "stored", "found")  # its meaning is a long one
     for step in ("saved", "pending-read"):
         desk.do(tick_step, 1, step, done=True)
     a_week_of_returns(desk.record)

@@ -16,12 +16,16 @@ from string import Formatter
 import pytest
 from PySide6.QtCore import QTranslator
 
-from tests.spoken import spoken_kinds, spoken_symptoms
+from tests.spoken import spoken_codes, spoken_kinds, spoken_symptoms
 from tests.spoken.spoken_files import CODES, SPOKEN, gather, gather_words, release, rooms, said_in
 
 WRITE = os.environ.get("BENCHWITNESS_WRITE_GOLDEN") == "1"
 #: What is said of the files that come with the program, each with its texts.
-IN_FILES = {"part_kinds": spoken_kinds.texts, "symptoms": spoken_symptoms.texts}
+IN_FILES = {
+    "part_kinds": spoken_kinds.texts,
+    "symptoms": spoken_symptoms.texts,
+    "trouble_codes": spoken_codes.texts,
+}
 PATTERNS = re.compile(r"\(\*[^)]*\)")
 
 

@@ -29,6 +29,7 @@ PARTS: tuple[tuple[Part, str], ...] = (
     ("wrongs", tr("How a wrong part gives itself away")),
 )
 NAME, NEW, ALLOWED, LINES = "name", "new ", "allowed ", "lines "  # places of a draft
+_NAME_READ = 20  # letters of a name that are seen while it is typed
 
 
 class KindSheet(QWidget):
@@ -173,6 +174,7 @@ class KindSheet(QWidget):
         self._name.setPlaceholderText(tr("a new name"))
         self._name.setAccessibleName(tr("Name of the new kind"))
         self._name.setMaxLength(80)
+        self._name.setMinimumWidth(self._name.fontMetrics().averageCharWidth() * _NAME_READ)
         make = QPushButton(tr("Copy it under this name"))
         make.clicked.connect(self._copy)
         self._name.returnPressed.connect(self._copy)

@@ -14,6 +14,7 @@ from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.short_button import ShortButton
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -64,9 +65,9 @@ class CodeRows(QWidget):
         locked = self._stage == "after repair" and job.left_at is not None
         meanings = code_book().meanings
         for code in here:
-            means = meanings.get(code.code, "")
-            kind = tr(code.kind)
-            chip = QPushButton(f"{code.code} {kind}{': ' + means if means else ''}  ✕")
+            means, kind = meanings.get(code.code), tr(code.kind)
+            said = f"{code.code} {kind}: {tr(means)}" if means else f"{code.code} {kind}"
+            chip = ShortButton(said, "✕")
             chip.setProperty("row", code.id)
             chip.setAccessibleName(tr("Take out {code}, {kind}", code=code.code, kind=kind))
             if not locked:  # else why not, which stands over all of the box

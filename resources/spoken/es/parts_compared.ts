@@ -4333,14 +4333,6 @@
         <translation>La prueba en detalle</translation>
     </message>
     <message>
-        <source>{level_name} ({level} of 4) was chosen. What is written down does not bear all of it out.</source>
-        <translation>Se eligió {level_name} ({level} de 4). Lo que está escrito no lo respalda todo.</translation>
-    </message>
-    <message>
-        <source>{level_name} ({level} of 4).</source>
-        <translation>{level_name} ({level} de 4).</translation>
-    </message>
-    <message>
         <source>What was done</source>
         <translation>Qué se hizo</translation>
     </message>

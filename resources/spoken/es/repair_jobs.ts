@@ -1031,6 +1031,14 @@
         <translation>los códigos leídos otra vez después, también los pendientes: no queda ninguno</translation>
     </message>
     <message>
+        <source>{level_name} ({level} of 4) was chosen. What is written down does not bear all of it out.</source>
+        <translation>Se eligió {level_name} ({level} de 4). Lo que está escrito no lo respalda todo.</translation>
+    </message>
+    <message>
+        <source>{level_name} ({level} of 4).</source>
+        <translation>{level_name} ({level} de 4).</translation>
+    </message>
+    <message>
         <source>That no code was pending afterwards is not written down.</source>
         <translation>No está anotado que después no hubiera códigos pendientes.</translation>
     </message>
