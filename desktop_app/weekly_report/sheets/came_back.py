@@ -65,8 +65,9 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
         behind=tuple(behind_told(one.row) for one, _ in week),
     )
     judged = _judged([one for one, _ in week], named=figures.year.names_shown)
-    tables = (_waiting(figures), pairs, judged)
-    return Sheet(CAME_BACK, about(figures, len(week)), tables=tables)
+    waiting = _waiting(figures)
+    line = about(figures, len(waiting.rows) + len(week))
+    return Sheet(CAME_BACK, line, tables=(waiting, pairs, judged))
 
 
 def _of_pair(row: ReturnRow) -> tuple[str, str, int]:
