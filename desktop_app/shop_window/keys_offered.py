@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
+from shiboken6 import isValid
 
 from desktop_app.language import tr
 from desktop_app.shop_window.keys import on_key
@@ -25,6 +26,8 @@ class _KeysOffered(QPushButton):
     def __init__(self, window: MainWindow) -> None:
         super().__init__("?")
         self._window, self._came_from = window, ""
+        self._had_cursor: QWidget | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the cursor where it is
         self.setAccessibleName(tr("All keys, and what this program is"))
         self.setToolTip(tr("All keys, and what this program is ({pressed})", pressed=PRESSED))
         self.clicked.connect(self._press)
@@ -45,8 +48,11 @@ class _KeysOffered(QPushButton):
         here = self._window.here()
         if here == KEYS:
             self._window.go_to(self._came_from)
+            had = self._had_cursor
+            if had is not None and isValid(had) and had.isVisible():
+                had.setFocus()
         elif here:
-            self._came_from = here
+            self._came_from, self._had_cursor = here, self._window.focusWidget()
             page = self._window.page(KEYS)
             assert isinstance(page, KeysPage)
             folder = self._window.folder()

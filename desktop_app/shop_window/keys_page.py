@@ -17,6 +17,7 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.keys_offered import KEYS
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.scrolled_by_keys import scroll_by_keys
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.this_program import ThisProgram
 from desktop_app.shop_window.words_meant import WORDS
@@ -27,7 +28,7 @@ _IN_FIELDS = {
     tr("Space"): tr("presses the button, sets or takes out the tick"),
     "Alt+Down": tr("opens a choice"),
     tr("Arrows"): tr("walk in a list and in a choice"),
-    "Esc": tr("closes what lies over the page"),
+    "Esc": tr("closes what lies over the page; puts the notice away"),
 }
 
 
@@ -71,6 +72,16 @@ def _above(owner: QObject | None) -> Iterator[QObject]:
 
 class KeysPage(ReadingPage):
     """The keys of the page one came from and of the frame; beneath them, what the program is."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName(KEYS)
+        scroll_by_keys(self)
+
+    def came_here(self) -> None:
+        """Begin at the top, where the keys are."""
+        self.setFocus()
+        self.verticalScrollBar().setValue(0)
 
     def show_keys(self, place: str, here: Keys, everywhere: Keys, folder: Path | None) -> None:
         """Show the keys of a place and of the frame; `folder` is that of the shop that is open."""

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSettings, QSize, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
+from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -251,6 +251,11 @@ class MainWindow(QMainWindow):
             Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason
         )
         return True
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Let Esc, where nothing on the page takes it, put the notice away."""
+        if event.key() != Qt.Key.Key_Escape or not self.strip.put_away():
+            super().keyPressEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint, and say so once: what takes longer begins only then."""

@@ -104,6 +104,13 @@ class NoticeStrip(QFrame):
         self.look_again()
         self._let_go_after(NEW_FOR_S if self._tells_done else OLD_AFTER_S)
 
+    def put_away(self) -> bool:
+        """Put a notice away as its button does, and stop no errand; tell whether one was there."""
+        if not self.words() or self._button.text() == _STOP:
+            return False
+        self._press()
+        return True
+
     def shop_opened(self) -> None:
         """Let go what was told before: it was about a shop that is not open, or not there."""
         self._asks, self._damaged = "", False

@@ -9,11 +9,13 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShortcut
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QPlainTextEdit, QScrollBar, QWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.repair_jobs.actions import write_up
+from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_window.keys_offered import KEYS
-from desktop_app.shop_window.keys_page import does
+from desktop_app.shop_window.keys_page import KeysPage, does
 from desktop_app.shop_window.place_names import ON_RAIL
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter, sitting
@@ -84,3 +86,73 @@ def test_no_key_is_without_words_and_none_is_taken_twice(at: Counter) -> None:
     assert len(everywhere) > len(ON_RAIL)  # the rail's own among them
     keys = [short.key().toString() for short in everywhere]
     assert len(keys) == len(set(keys))
+
+
+def bar(at: Counter) -> QScrollBar:
+    assert isinstance(at.page, KeysPage)
+    return at.page.verticalScrollBar()
+
+
+def press_keys(at: Counter, *keys: Qt.Key) -> None:
+    """Press keys where the cursor is, as a keyboard does."""
+    for key in keys:
+        focus = at.window.focusWidget()
+        assert focus is not None
+        at.bot.keyClick(focus, key)
+
+
+def a_job_is_open(at: Counter) -> None:
+    desk = at.program.desk
+    assert desk is not None
+    desk.do(write_up, WriteUp("misses when it is cold", plate="TH 1", odometer=90))
+    at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+    at.bot.waitUntil(lambda: at.window.here() == "Job")
+
+
+def test_it_opens_at_its_top_each_time_and_keys_scroll_it_at_once(at: Counter) -> None:
+    a_job_is_open(at)
+    for _ in range(3):
+        press_keys(at, Qt.Key.Key_F1)
+        assert at.window.here() == KEYS
+        at.bot.waitUntil(lambda: bar(at).maximum() > 0)
+        assert bar(at).value() == 0
+        press_keys(at, Qt.Key.Key_PageDown)
+        assert bar(at).value() > 0
+        press_keys(at, Qt.Key.Key_End)
+        assert bar(at).value() == bar(at).maximum()
+        press_keys(at, Qt.Key.Key_PageUp)
+        assert 0 < bar(at).value() < bar(at).maximum()
+        press_keys(at, Qt.Key.Key_Home)
+        assert bar(at).value() == 0
+        press_keys(at, Qt.Key.Key_End, Qt.Key.Key_F1)
+        assert at.window.here() == "Job"
+
+
+@pytest.mark.parametrize("back", [Qt.Key.Key_F1, Qt.Key.Key_Escape])
+def test_it_gives_the_cursor_back_to_where_it_was(at: Counter, back: Qt.Key) -> None:
+    at.press("A car is here")
+    at.type_into(QLineEdit, "What kind of car", "1.8-litre estate")
+    line = at.find(QLineEdit, "What kind of car")
+    line.setCursorPosition(3)
+    for _ in range(2):
+        press_keys(at, Qt.Key.Key_F1)
+        assert at.window.here() == KEYS
+        press_keys(at, back)
+        assert at.window.focusWidget() is line
+        assert (line.cursorPosition(), line.selectedText()) == (3, "")
+
+
+def test_a_job_gives_the_cursor_back_into_its_words_even_those_just_typed(at: Counter) -> None:
+    a_job_is_open(at)
+    words = at.find(QPlainTextEdit, "Concern")
+    words.setFocus()
+    press_keys(at, Qt.Key.Key_Home)
+    at.bot.keyClicks(words, "It ")
+    press_keys(at, Qt.Key.Key_F1, Qt.Key.Key_F1)
+    assert at.window.here() == "Job"
+    assert at.window.focusWidget() is words
+    assert words.textCursor().position() == len("It ")
+    at.press("All keys")
+    at.press("All keys")  # by mouse as well
+    assert at.window.focusWidget() is words
+    assert words.toPlainText() == "It misses when it is cold"

@@ -34,6 +34,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.off_because import off_because
+from desktop_app.shop_window.scrolled_by_keys import scroll_by_keys
 from desktop_app.shop_window.texts import plain_label
 
 SCREEN_DPI = 96
@@ -118,10 +119,12 @@ class SheetPreview(QWidget):
         self._scroll.setWidgetResizable(True)
         self._scroll.setAccessibleName(tr("Pages of the sheet"))
         self._scroll.setWidget(inside)
+        scroll_by_keys(self._scroll)
         column = QVBoxLayout(self)
         column.addLayout(row)
         column.addWidget(self._says)  # in a line of its own: large words leave the row no room
         column.addWidget(self._scroll, 1)
+        self._scroll.setFocus()
 
     def _say(self, words: str) -> None:
         self._says.setText(words)

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QBoxLayout, QFrame, QPushButton, QVBoxLayout, QWid
 
 from desktop_app.repair_jobs.screen.folded_buttons import FoldedButtons
 from desktop_app.shop_window.flow_row import FlowRow
-from desktop_app.shop_window.look import LARGE
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 _ASIDE = 18  # pixels at both sides
@@ -19,8 +18,7 @@ _APART = 12  # pixels between the car and when it came, and about the line in th
 class JobHead(QWidget):
     """As low as it can be: it stays in sight, and everything else of the page has to scroll.
 
-    In large letters one row of buttons has to do: those that find no room in it stand behind the
-    last one.
+    One row of buttons has to do: those that find no room in it stand behind the last one.
     """
 
     def __init__(self, jumps: Iterable[QPushButton]) -> None:
@@ -69,7 +67,6 @@ class JobHead(QWidget):
         self._leads = tuple(leads)
         for button in self._leads:
             self._row.insert_from_end(1, button)
-            button.show()
         self._fold()
 
     def event(self, event: QEvent) -> bool:
@@ -93,7 +90,7 @@ class JobHead(QWidget):
         room, apart = room - 2 * _ASIDE, self._row.spacing()
         wide = {one: one.sizeHint().width() + apart for one in buttons}
         folded: list[QPushButton] = []
-        if self.font().pointSize() > LARGE and sum(wide.values()) + _APART > room:
+        if sum(wide.values()) + _APART > room:
             room -= self._more.sizeHint().width()
             in_turn = sorted(buttons, key=lambda one: one.objectName() != "next")
             for one in in_turn:

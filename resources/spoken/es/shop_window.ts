@@ -252,8 +252,8 @@
         <translation>recorren una lista o un selector</translation>
     </message>
     <message>
-        <source>closes what lies over the page</source>
-        <translation>cierra lo que está encima de la página</translation>
+        <source>closes what lies over the page; puts the notice away</source>
+        <translation>cierra lo que está encima de la página; retira el aviso</translation>
     </message>
     <message>
         <source>On “{place}”</source>
@@ -863,6 +863,14 @@
     <message>
         <source>Looking over what was half typed</source>
         <translation>Repasando lo que quedó a medio escribir</translation>
+    </message>
+    <message>
+        <source>to the top</source>
+        <translation>al principio</translation>
+    </message>
+    <message>
+        <source>to the end</source>
+        <translation>al final</translation>
     </message>
 </context>
 </TS>

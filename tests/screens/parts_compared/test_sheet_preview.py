@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
@@ -70,6 +70,24 @@ def test_the_pages_are_those_of_the_sheet(preview: SheetPreview, story: RotorSto
     assert picture.pixelColor(2, 2) == QColor("white")
     across = range(picture.width())
     assert any(picture.pixelColor(x, y).lightness() < 60 for x in across for y in range(60, 120))
+
+
+def test_keys_scroll_the_pages_at_once(qtbot: QtBot, desk: Desk, story: RotorStory) -> None:
+    preview = SheetPreview(desk, kinds(), story.job)
+    qtbot.addWidget(preview)
+    qtbot.waitUntil(lambda: preview.page_count() > 0, timeout=20_000)
+    preview.show()  # with all its buttons on
+    preview.activateWindow()
+    qtbot.waitUntil(preview.isActiveWindow)
+    bar = named(preview, QScrollArea, "Pages of the sheet").verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > bar.pageStep())
+    at: list[int] = []
+    for key in (Qt.Key.Key_PageDown, Qt.Key.Key_PageUp, Qt.Key.Key_End, Qt.Key.Key_Home):
+        focus = QApplication.focusWidget()
+        assert focus is not None
+        qtbot.keyClick(focus, key)
+        at.append(bar.value())
+    assert at == [bar.pageStep(), 0, bar.maximum(), 0]
 
 
 def test_keys_and_buttons_enlarge_the_pages(qtbot: QtBot, preview: SheetPreview) -> None:

@@ -26,6 +26,7 @@ from desktop_app.shop_window.fields import (
     save_everything,
 )
 from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.notice import Notice
@@ -85,6 +86,26 @@ def test_putting_a_notice_away_leaves_the_focus_where_it_was(
     qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
     assert window.strip.words() == ""
     assert days.hasFocus()
+
+
+def test_esc_puts_a_notice_away_where_nothing_else_takes_it(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    window.go_to("House Rules")
+    field = window.findChildren(LineField)[0]
+    field.setFocus()
+    window.strip.tell(ShopTrouble("the copy is not made", "all is kept", "free some room"))
+    qtbot.keyClick(field, Qt.Key.Key_Escape)
+    assert window.strip.words() == ""
+    assert field.hasFocus()
+    qtbot.keyClick(field, Qt.Key.Key_Escape)  # nothing lies there any more
+    assert window.here() == "House Rules"
+    taken: list[str] = []
+    on_key(field, Qt.Key.Key_Escape, "lets go", lambda: taken.append("Esc"))
+    window.strip.tell("J-101 is handed over.")
+    qtbot.keyClick(field, Qt.Key.Key_Escape)
+    assert taken == ["Esc"]
+    assert window.strip.words() == "J-101 is handed over."
 
 
 def test_what_was_done_is_told_until_the_next_deed_or_page(

@@ -128,13 +128,16 @@ def test_no_word_of_a_verdict_is_cut(qtbot: QtBot, app: QApplication) -> None:
             assert is_whole(label)
 
 
-@pytest.mark.parametrize(("points", "most"), [(12, 120), (18, 192), (24, 192)])  # 192 is a fourth
+@pytest.mark.parametrize(
+    ("points", "wide", "most"),
+    [(12, 1366, 80), (12, 1280, 80), (18, 1366, 192), (24, 1366, 192)],  # 192 is a fourth
+)
 def test_the_head_of_a_job_leaves_the_page_its_room_and_says_all(
-    qtbot: QtBot, app: QApplication, tmp_path: Path, points: int, most: int
+    qtbot: QtBot, app: QApplication, tmp_path: Path, points: int, wide: int, most: int
 ) -> None:
     with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
         dress(app, "light", points)
-        at.window.resize(1366, 768)
+        at.window.resize(wide, 768)
         desk = at.program.desk
         assert desk is not None
         car = WriteUp("misses", plate="TH 1", description="1.8-litre hatchback", odometer=1000)
@@ -145,12 +148,14 @@ def test_the_head_of_a_job_leaves_the_page_its_room_and_says_all(
         qtbot.wait(50)
         (head,) = at.page.findChildren(JobHead)
         assert head.height() <= most
+        assert len({place(one, head).center().y() for one in shown(head, QPushButton)}) == 1
         names = [one.text() for one in shown(head, QPushButton)]  # type: ignore[attr-defined]
         for folded in shown(head, FoldedButtons):
             menu = folded.menu()  # type: ignore[attr-defined]
             menu.aboutToShow.emit()
             names += [entry.text() for entry in menu.actions()]
         assert {"Heard", "Under watch", "J-102", "Comparison sheet…", "History…"} <= set(names)
+        assert len(names) == len(set(names))
         for one in (*shown(head, QLabel), *shown(head, QPushButton)):
             assert head.rect().contains(place(one, head))
             assert not isinstance(one, QLabel) or is_whole(one)
@@ -192,6 +197,59 @@ def test_keys_press_what_stands_behind_more_and_so_does_its_menu(
     qtbot.waitUntil(history.isVisible)
     qtbot.keyClick(head, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
     assert pressed[2:] == ["Past"]
+
+
+def test_keys_still_press_what_stands_behind_more_when_the_job_is_shown_anew(
+    qtbot: QtBot, app: QApplication, tmp_path: Path
+) -> None:
+    with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
+        dress(app, "light", 24)
+        at.window.resize(1366, 768)
+        desk = at.program.desk
+        assert desk is not None
+        desk.do(actions.write_up, WriteUp("misses", plate="TH 1", odometer=1000))
+        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        for _ in range(2):
+            (head,) = at.page.findChildren(JobHead)
+            (more,) = shown(head, FoldedButtons)
+            menu = more.menu()  # type: ignore[attr-defined]
+            menu.aboutToShow.emit()
+            row = {one.text() for one in shown(head, QPushButton)}  # type: ignore[attr-defined]
+            assert "History…" in {entry.text() for entry in menu.actions()} - row
+            qtbot.keyClick(at.window, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+            assert "heet" in at.close_what_lies_over()
+            qtbot.keyClick(at.window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+            assert "istory" in at.close_what_lies_over()
+            qtbot.keyClick(at.window, Qt.Key.Key_F1)
+            qtbot.keyClick(at.window, Qt.Key.Key_F1)
+            assert at.window.here() == "Job"
+
+
+@pytest.mark.parametrize("points", [12, 18, 24])
+def test_the_menu_behind_more_cuts_no_words_and_its_arrow_is_seen(
+    qtbot: QtBot, app: QApplication, points: int
+) -> None:
+    dress(app, "light", points)
+    more, folded = FoldedButtons(), [QPushButton("Comparison sheet of a job…")]
+    more.fold(folded, folded)
+    qtbot.addWidget(more)
+    more.show()
+    menu = more.menu()
+    menu.aboutToShow.emit()
+    menu.adjustSize()
+    alone = menu.grab().toImage()
+    menu.addAction(f"{folded[0].text()} {folded[0].text()}")  # whatever room it has then
+    menu.adjustSize()
+    one = QRect(1, 1, alone.width() - 2, alone.height() - 2)
+    assert menu.grab().toImage().copy(one) == alone.copy(one)
+    picture, dark = more.grab().toImage(), more.palette().buttonText().color().lightness()
+    drawn = [
+        any(picture.pixelColor(x, y).lightness() < dark + 30 for y in range(3, more.height() - 3))
+        for x in range(more.width() - 4, 3, -1)
+    ]
+    arrow = drawn[drawn.index(True) :]
+    assert arrow.index(False) >= points // 2
 
 
 def test_what_is_next_to_be_done_never_stands_behind_more(qtbot: QtBot, app: QApplication) -> None:
