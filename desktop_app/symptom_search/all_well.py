@@ -17,11 +17,11 @@ def _stems(words: str) -> frozenset[str]:
 # They stand between a word of well-being and its condition and say nothing of their own.
 _DOING = _stems(
     """run go start drive work feel behave perform handle sound look stay crank shift steer engine
-    motor road all absolutely perfectly completely totally generally usually mostly normally now
-    always everything"""
+    motor road day weather all absolutely perfectly completely totally generally usually mostly
+    normally now always everything"""
 )
 _LEADING_UP = _DOING | _stems(
-    """once after time again too day weather long only whenever about around during through since
+    """once after time again too long only whenever about around during through since
     enough up power pedal heat performance pressure provided properly both whether found seen
     noticed felt heard"""
 )

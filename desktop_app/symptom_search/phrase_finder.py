@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from desktop_app.symptom_search.all_well import unwell_denials, well_places
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
+from desktop_app.symptom_search.nothing_said import nothing_plain
 from desktop_app.symptom_search.phrase_slips import PhraseSlips
 from desktop_app.symptom_search.subjects import Subjects
 from desktop_app.symptom_search.told_words import WordReader, stem
@@ -109,7 +110,7 @@ class PhraseFinder:
     def find(self, text: str) -> list[Found]:
         """Return what is found, in the order in which it is told."""
         found: list[Found] = []
-        plain = well_plain(text) if self._conditions else text
+        plain = well_plain(nothing_plain(text)) if self._conditions else text
         for number, clause in enumerate(_clauses(self._reader, plain)):
             short = len(clause) <= _LONGEST_REMEMBERED
             told = self._remembered(clause) if short else self._in_clause(clause)

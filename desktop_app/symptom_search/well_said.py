@@ -12,8 +12,8 @@ _PERHAPS = re.compile(
     r"trouble|problem|issue|bother|complaint|fault|symptom|wrong|amiss|unusual)",
     re.I,
 )
-_IN_CLAUSE = r"[^.;:!?,\n()]"
-_FROM_FINE = rf"\bfine\b(?:(?!\bfine\b){_IN_CLAUSE})*?"
+IN_CLAUSE = r"[^.;:!?,\n()]"
+_FROM_FINE = rf"\bfine\b(?:(?!\bfine\b){IN_CLAUSE})*?"
 _ENDS = r"(?=\s*(?:$|[.;:,!?\n)]|but\b))"
 _DOES = (
     r"(?:r[au]n(?:s|ning)?|go(?:es|ing)?|went|start(?:s|ed|ing)?|dr[io]v(?:es?|ing|en)"
@@ -39,7 +39,7 @@ _WELL_ALONE = (
 )
 _STATE = "(?:cold|hot|warm|dry|wet|damp)"
 _WHEN = r"(?:when|if|once|whenever|while|(?:as|so) long as)"
-_UNDER = (
+UNDER = (
     r"(?:when|whenever|if|once|in|at|on|with|after|during|while|whilst|under|over|from|as soon as"
     r"|cold|hot|warm|dry|wet|damp|uphill|braking|turning|mornings)"
 )
@@ -73,7 +73,7 @@ _TURNS: tuple[tuple[str, str], ...] = (
     (rf"\b(fine {_WHEN}) (?:the|my|her|his) \w+ (?:is|are|gets?|has|have|was)\b", r"\1"),
     # "When dry, it is fine" and "fine, even when damp" are one clause, "cold: fine" too.
     (
-        rf"((?:^|[.;:!?,\n(]|\bbut\b)[ \t]*(?:(?:but|and|also|then)\s+)?{_UNDER}\b{_IN_CLAUSE}*)"
+        rf"((?:^|[.;:!?,\n(]|\bbut\b)[ \t]*(?:(?:but|and|also|then)\s+)?{UNDER}\b{IN_CLAUSE}*)"
         rf",(?={_WELL_ALONE})",
         r"\1 ",
     ),
