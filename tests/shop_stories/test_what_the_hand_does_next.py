@@ -16,6 +16,7 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.in_sight import bring_up
 from tests.shop_stories.counter import Counter, sitting
 
@@ -174,3 +175,17 @@ def test_a_self_test_is_pressed_on_where_it_stands(at: Counter) -> None:
         assert cell.accessibleName() == f"misfire, as found: {said}"
         assert here(at) == cell.accessibleName()
         assert cell.mapTo(at.window, cell.rect().center()) == stood
+
+
+def test_escape_empties_the_search_first_and_puts_the_notice_away_then(at: Counter) -> None:
+    at.go("Ask the Old Jobs")
+    at.window.strip.tell(ShopTrouble("The printer is asleep."))
+    asked = at.find(QLineEdit, "Ask the old jobs")
+    asked.setFocus()
+    at.bot.keyClicks(asked, "rain")
+    press(at, Qt.Key.Key_Escape)
+    assert asked.text() == ""
+    assert at.reads("The printer is asleep.")
+    press(at, Qt.Key.Key_Escape)
+    assert not at.reads("The printer is asleep.")
+    assert at.window.focusWidget() is asked

@@ -259,9 +259,10 @@ class AskPage(QWidget):
         if key == Qt.Key.Key_Escape:
             if self._list.is_behind:
                 self._list.go_back()
-            else:
-                self.field.clear()
-            return True
+                return True
+            had_words = bool(self.field.text())
+            self.field.clear()
+            return had_words  # an empty field leaves it to what lies over the page
         at_start = self.field.cursorPosition() == 0 and not self.field.hasSelectedText()
         last = self._read_as.last_piece()
         if key == Qt.Key.Key_Backspace and at_start and last is not None:

@@ -133,7 +133,7 @@ def test_both_jobs_are_told_side_by_side(shop: ShopRecord, desk: Desk, qtbot: Qt
         "cold",
         "cap and rotor replaced. Done by Ana.",
         "distributor rotor, top: off DR-22, on DR-23, new, from another maker, from Tin Supply.",
-        "road: It was driven on the road. a short drive",
+        "road (2 of 4). It was driven on the road. a short drive",
         "spark leads",
         "P0300",
         "nobody asked",
