@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from io import BytesIO
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from desktop_app.language import code_spoken, tr
 from desktop_app.part_photos import file_actions
 from desktop_app.part_photos.sheet_fonts import PLAIN, printing
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.sheet_blocks import Cautions
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_flowables import MM, flowables, printable
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
@@ -19,6 +20,7 @@ from desktop_app.shop_record.record import ShopRecord
 
 MARGIN = 15 * MM
 FOOT = 17 * MM
+PHOTOS_GIVE = (12.0, 24.0)  # mm, tried in turn until the customer's part takes one page
 
 
 def write_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], to: Path) -> None:
@@ -34,8 +36,14 @@ def write_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], 
 def sheet_bytes(sheet: SheetFacts) -> bytes:
     """Return the sheet as PDF; the same facts give the same bytes."""
     with printing():
-        pages = _laid_out(sheet, 0)[1]
-        return _laid_out(sheet, pages)[0]
+        give, laid = 0.0, _laid_out(sheet, 0, 0.0)
+        if laid.customers != 1 and len(sheet.pairs) == 1:
+            for more in PHOTOS_GIVE:
+                tried = _laid_out(sheet, 0, more)
+                if tried.customers == 1:
+                    give, laid = more, tried
+                    break
+        return _laid_out(sheet, laid.pages, give).pdf
 
 
 def check_place(to: Path) -> None:
@@ -48,10 +56,29 @@ def put_sheet(content: bytes, to: Path) -> None:
     file_actions.put_files({to: content})
 
 
-def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
-    """Lay the sheet out and count its pages; the foot says "of `pages`"."""
+class _LaidOut(NamedTuple):
+    """The sheet as PDF, how many pages it has, and on which the customer's part ends."""
+
+    pdf: bytes
+    pages: int
+    customers: int
+
+
+def _laid_out(sheet: SheetFacts, pages: int, give: float) -> _LaidOut:
+    """Lay the sheet out; the foot says "of `pages`", photos `give` so many mm to the words."""
     from reportlab.lib.pagesizes import A4, LETTER
-    from reportlab.platypus import SimpleDocTemplate
+    from reportlab.platypus import Flowable, SimpleDocTemplate
+
+    ends: list[int] = []
+
+    class Ends(Flowable):  # type: ignore[misc]
+        """Takes no room, and notes the page on which it is drawn."""
+
+        def wrap(self, *_: float) -> tuple[float, float]:
+            return 0.0, 0.0
+
+        def draw(self) -> None:
+            ends.append(self.canv.getPageNumber())
 
     made = BytesIO()
     document = SimpleDocTemplate(
@@ -73,9 +100,13 @@ def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
     def foot(canvas: Any, laid: Any) -> None:
         _draw_foot(canvas, laid, sheet, pages)
 
-    story = [flowable for block in sheet_blocks(sheet) for flowable in flowables(block, width)]
+    story: list[Any] = []
+    for block in sheet_blocks(sheet, give):
+        story += flowables(block, width)
+        if isinstance(block, Cautions):
+            story.append(Ends())
     document.build(story, onFirstPage=foot, onLaterPages=foot)
-    return made.getvalue(), document.page
+    return _LaidOut(made.getvalue(), document.page, ends[0])
 
 
 def _draw_foot(canvas: Any, document: Any, sheet: SheetFacts, pages: int) -> None:

@@ -48,8 +48,11 @@ SHEET_LIMITS = tr(
 )
 
 
-def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
-    """Return the whole sheet from top to bottom: the customer's page, then those for the file."""
+def sheet_blocks(sheet: SheetFacts, give: float = 0.0) -> tuple[Block, ...]:
+    """Return the whole sheet from top to bottom: the customer's page, then those for the file.
+
+    The cautions end the customer's part. `give` is how many mm photos leave to its words.
+    """
     job = sheet.job
     # Several pairs are told in short, with one view in all, so that the customer's page holds two.
     crowded = len(sheet.pairs) > 1
@@ -76,7 +79,7 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
         ),
         Named(_who(job)),
         *_in_room(_told(job), crowded),
-        *_pairs(sheet, crowded),
+        *_pairs(sheet, crowded, give),
         *set_blocks(sheet),
         *_in_room(proof_blocks(job, sheet.proof), crowded),
         Cautions(_cautions(sheet)),
@@ -85,12 +88,12 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
     )
 
 
-def _pairs(sheet: SheetFacts, crowded: bool) -> Iterator[Block]:
+def _pairs(sheet: SheetFacts, crowded: bool, give: float) -> Iterator[Block]:
     for pair in sheet.pairs:
         if crowded:
             yield short_pair(pair, sheet.job)
         else:
-            yield from pair_blocks(pair, sheet.job)
+            yield from pair_blocks(pair, sheet.job, give=give)
 
 
 def _in_room(blocks: Iterator[Block], crowded: bool) -> Iterator[Block]:

@@ -48,9 +48,12 @@ PAIR_MEANS = {
 
 
 def pair_blocks(
-    printed: PairPrinted, job: JobView, photo_high: float | None = None
+    printed: PairPrinted, job: JobView, photo_high: float | None = None, give: float = 0.0
 ) -> Iterator[Block]:
-    """Give what the customer reads of one pair; `photo_high` in mm, where several share a page."""
+    """Give what the customer reads of one pair; `photo_high` in mm, where several share a page.
+
+    `give` is how many mm its photos leave to the other words of the page.
+    """
     pair, kind, compared = printed.pair, printed.kind, printed.compared
     yield Heading(pair_name(pair, kind), first=True)
     if kind is not None and compared is not None:
@@ -61,7 +64,7 @@ def pair_blocks(
     seen = "" if kind is None else seen_words(pair, kind)
     if printed.views:
         alone = len(printed.views) == 1 and printed.views[0].overlay is None
-        most = (62.0 if alone else 48.0) - photos_give(found_words(job), seen)
+        most = (62.0 if alone else 48.0) - photos_give(found_words(job), seen) - give
         yield photo_row(printed.views[0], photo_high or max(most, LEAST_HIGH))
     else:
         yield Words(tr("No photos were put to these parts."), look="quiet")

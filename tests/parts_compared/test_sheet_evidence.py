@@ -8,7 +8,7 @@ from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.sheet_blocks import NextPage, Words
 from desktop_app.parts_compared.sheet_job import sheet_blocks
 from desktop_app.parts_compared.stored_sheet import read_sheet
-from desktop_app.repair_jobs.actions import write_finding
+from desktop_app.repair_jobs.actions import write_concern, write_finding
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from tests.parts_compared.sheet_story import (
@@ -56,6 +56,8 @@ def test_photos_leave_the_room_so_that_the_customer_has_one_page(rotor: RotorSto
         rotor.record, rotor.job, "cap crusted at all four terminals, its button half gone"
     )
     write_finding(rotor.record, rotor.job, "leads 2 and 4 hard and cracked at the boots")
+    assert page_count(rotor.pdf()) == 2
+    write_concern(rotor.record, rotor.job, "It misses when it is damp. " * 12)
     assert page_count(rotor.pdf()) == 2
 
 
