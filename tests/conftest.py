@@ -253,16 +253,16 @@ def server_folder(server: Server, empty_shop: str, tmp_path: Path) -> Iterator[P
 @pytest.fixture(scope="session", autouse=servers.wanted())
 def all_shops_on_the_server(server: Server, empty_shop: str) -> Iterator[None]:
     """Every new shop is a database of the server, and its folder names it."""
-    from desktop_app.shop_record import record
+    from desktop_app.shop_record import new_record
     from desktop_app.shop_record.server.server_address import read_address
     from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 
-    def make_record(folder: Path) -> None:
+    def make_file(path: Path) -> None:
         servers.MADE.append(server.new_database(empty_shop))
-        write_place(folder, ServerPlace(read_address(server.address(servers.MADE[-1]))[0]))
+        write_place(path.parent, ServerPlace(read_address(server.address(servers.MADE[-1]))[0]))
 
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(record, "_make_record", make_record)
+        patch.setattr(new_record, "_make_file", make_file)
         yield
 
 

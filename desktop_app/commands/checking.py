@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from desktop_app.shop_record.checks.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
-_ANCHOR = re.compile(r"(?:[^\W\d]+ )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
+_ANCHOR = re.compile(r"(?:[^\W\d]+ )?([1-9][0-9]{0,14})[:, ]+([0-9a-fA-F]{8,64})")
 
 
 def check(asked: Asked) -> Outcome:

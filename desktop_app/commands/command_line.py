@@ -5,14 +5,15 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from desktop_app.commands.command_words import add_commands
 from desktop_app.commands.handed_over import handed_over, is_out_of_an_archive, out_of_an_archive
 from desktop_app.commands.json_pieces import json_pieces
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.commands.outcome import Command, Outcome
@@ -29,6 +30,9 @@ _PROGRAM = "benchwitness"
 #: What names a place: how it is called, and what is accepted there.
 PLACES = {
     "folder": ("PLACE", "a new or an empty folder, or the address of a database"),
+    "file": ("FILE", "the name of a file or a folder"),
+    "files": ("A file's name", "files such as PAIR.toml"),
+    "columns": ("--columns", "the name of a map, such as MAP.toml"),
     "to": ("PLACE", "a new or an empty folder, or the address of a database"),
     "photos": ("--photos", "a folder that all computers of the shop reach"),
     "shop": ("--shop", "the folder of a shop, or its address on a server"),
@@ -63,11 +67,12 @@ def run(
 
             return open_window(chosen_place(asked.shop) if asked.shop else None)
         speak(asked.command)
-        if asked.command == "demo":
-            from desktop_app.commands.demo import demo
+        with _said_of(asked.command):
+            if asked.command == "demo":
+                from desktop_app.commands.demo import demo
 
-            return demo(asked, open_window, draw_window)
-        outcome = _command(asked.command)(asked)
+                return demo(asked, open_window, draw_window)
+            outcome = _command(asked.command)(asked)
         say(outcome, as_json=asked.json)
     except ShopTrouble as trouble:
         return _refused(trouble.sentence())
@@ -89,9 +94,23 @@ def _open_handed(path: Path, open_window: OpenWindow) -> int:
     return open_window(path if path.is_dir() else path.parent)
 
 
+@contextmanager
+def _said_of(command: str) -> Iterator[None]:
+    """Say what could not be saved of the command: nobody typed it into a field of the window."""
+    try:
+        yield
+    except NotSaved as trouble:
+        broken_off = f"“{command}” was broken off; nothing more was written."
+        raise ShopTrouble(
+            trouble.what, broken_off if trouble.kept else "", trouble.again
+        ) from trouble
+
+
 def _refused(sentence: str) -> int:
     """Say why in exactly one line, whatever a file may be called."""
-    print(" ".join(sentence.split()), file=sys.stderr)
+    line = " ".join(sentence.split())
+    shown = (c if c.isprintable() else c.encode("unicode_escape").decode() for c in line)
+    print("".join(shown), file=sys.stderr)
     return 2
 
 
@@ -119,7 +138,8 @@ def _check_options(asked: argparse.Namespace) -> None:
         if value == []:
             option = f"--{name.replace('_', '-')}"
             raise ShopTrouble(f"{option}: “--” is no value.", do=f"Say one behind {option}.")
-        if name in PLACES and value is not None and not value.strip():
+        said = [value] if isinstance(value, str) else value or ()
+        if name in PLACES and not all(map(str.strip, said)):
             called, accepted = PLACES[name]
             raise ShopTrouble(f"{called} is empty.", do=f"Accepted: {accepted}.")
 

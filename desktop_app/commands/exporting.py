@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Generator
-from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
+from desktop_app.commands.named_file import at_home
 from desktop_app.commands.opened_shop import shop_of
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
@@ -22,7 +22,7 @@ def export(asked: Asked) -> Outcome:
     """Write everything into a new or an empty folder."""
     from desktop_app.records_exchanged.export_files import export_everything
 
-    to = Path(asked.folder).expanduser().absolute()
+    to = at_home(asked.folder).absolute()
     with shop_of(asked) as record:
         told = walked(export_everything(record, to))
     lines = [

@@ -51,10 +51,9 @@ def kinds(asked: Asked) -> Outcome:
         return Outcome(listed, tuple(f"{k.id:28} {k.name}" for k in known.values()))
     kind = known.get(asked.kind)
     if kind is None:
-        near = get_close_matches(asked.kind, known, n=3) or list(known)
-        raise ShopTrouble(
-            f"There is no part kind '{asked.kind}'.", do=f"Accepted: {', '.join(near)}."
-        )
+        said = asked.kind[:60]
+        near = get_close_matches(said, known, n=3) or list(known)
+        raise ShopTrouble(f"There is no part kind '{said}'.", do=f"Accepted: {', '.join(near)}.")
     lines = [f"{kind.name} ({kind.id}), {kind.system}"]
     for one in kind.dimensions:
         need = "essential" if one.essential else ""

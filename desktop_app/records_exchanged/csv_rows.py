@@ -87,8 +87,8 @@ class CsvRows:
                 yield self._broken(None)
                 reader = self._shape.reader(self._feed())
             elif self._odd and (no_values := _no_values(cells)):
-                cut = cells[0].startswith(CUT)
-                yield Broken(cells, _NO_ROW) if cut else Broken(cells, no_values=no_values)
+                cut = any(line.startswith(CUT) for line in taken)
+                yield _cut(cells) if cut else Broken(cells, no_values=no_values)
             else:
                 yield cells
 
@@ -142,6 +142,12 @@ def _no_values(cells: Sequence[str]) -> dict[int, str]:
     odd = {at: _nul_says(cell) for at, cell in enumerate(cells) if "\0" in cell}
     long = (at for at, cell in enumerate(cells) if len(cell) > LONGEST_CELL)
     return dict.fromkeys(long, _too_long()) | odd
+
+
+def _cut(cells: list[str]) -> Broken:
+    """Return a row with a line that was cut, without its mark; NUL bytes of its own are told."""
+    cells = [cell.replace(CUT, "") for cell in cells]
+    return Broken(cells, next(iter(_no_values(cells).values()), _NO_ROW))
 
 
 def _too_long() -> str:

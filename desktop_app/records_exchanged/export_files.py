@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Generator, Iterable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -137,10 +137,12 @@ def _jobs(copy: ShopRecord, folder: ExportFolder, told: ExportTold, progress: _P
 def _tables(copy: ShopRecord, folder: ExportFolder, told: ExportTold, progress: _Progress) -> Steps:
     with copy.reading() as connection:
         for table in kept_tables():
-            file, rows = table_file(table.name), table_rows(connection, table)
-            told.rows[table.name] = yield from _table(folder, file, table, rows, progress)
-        table, rows = history_table(), history_rows(connection)
-        told.history_entries = yield from _table(folder, HISTORY, table, rows, progress)
+            file = table_file(table.name)
+            with closing(table_rows(connection, table)) as rows:  # before the copy
+                told.rows[table.name] = yield from _table(folder, file, table, rows, progress)
+        with closing(history_rows(connection)) as rows:
+            table = history_table()
+            told.history_entries = yield from _table(folder, HISTORY, table, rows, progress)
         for _ in folder.write_rows(IDS_GIVEN, IDS_COLUMNS, [ids_given(connection)]):
             yield progress.step(tr("writing the tables"), 0)
 
@@ -174,7 +176,7 @@ def _photos(
             told.photos += 1
         return photo.id, photo.sha256, name or ""
 
-    with copy.reading() as connection:
-        pieces = ([written(photo)] for photo in photos_told(connection))
+    with copy.reading() as connection, closing(photos_told(connection)) as photos:
+        pieces = ([written(photo)] for photo in photos)
         for _ in folder.write_rows(PHOTO_FILES, PHOTO_COLUMNS, pieces):
             yield progress.step(tr("copying the photos"), _Progress.ROWS_A_PHOTO)

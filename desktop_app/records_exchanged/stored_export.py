@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Generator, Iterator, Sequence
 from typing import Any
 
 from sqlalchemy import Column, Connection, Float, Integer, Table, func, select
@@ -52,13 +52,13 @@ def _kind(of: Any) -> Any:
     return "number" if isinstance(of, Float) else "text"
 
 
-def table_rows(connection: Connection, table: Table) -> Iterator[Rows]:
+def table_rows(connection: Connection, table: Table) -> Generator[Rows, None, None]:
     """Give all rows of a table by their number, some thousands at a time."""
     columns = columns_of(table)
     yield from _in_pieces(connection, select(*columns).order_by(columns[0]))
 
 
-def history_rows(connection: Connection) -> Iterator[Rows]:
+def history_rows(connection: Connection) -> Generator[Rows, None, None]:
     """Give the entries of the history.
 
     Where bringing an export back was the last that was done, that entry is left out: the record is

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Generator
 from dataclasses import dataclass
 
 from sqlalchemy import Connection, func, select
@@ -24,7 +24,7 @@ class PhotoTold:
     file: str
 
 
-def photos_told(connection: Connection) -> Iterator[PhotoTold]:
+def photos_told(connection: Connection) -> Generator[PhotoTold, None, None]:
     """Give all photos by their rows' numbers; one that shows several pairs is called by the first.
 
     A pair is counted among the pairs of its job.

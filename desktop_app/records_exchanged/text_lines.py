@@ -10,8 +10,9 @@ from typing import BinaryIO
 from desktop_app.records_exchanged.letters_of import decoding
 
 LONGEST_LINE = 1_000_000
-# What a line is replaced by that is longer; NUL stands in no line that is a row.
-CUT = "\0|"
+# What a line begins with that was longer: NUL stands in no line that is a row, and none of these
+# signs is taken for what parts the cells.
+CUT = "\0cut"
 _SHOWN = 200
 
 

@@ -103,7 +103,9 @@ def read_vin(text: str) -> VinReading:
     vin = plain_vin(text)
     if len(vin) != LENGTH:
         raise VinTrouble(
-            tr("“{vin}” has {count} characters.", vin=_short(vin), count=len(vin)),
+            tr("“{vin}” has 1 character.", vin=vin)
+            if len(vin) == 1
+            else tr("“{vin}” has {count} characters.", vin=_short(vin), count=len(vin)),
             do=tr("A VIN has 17: letters and digits."),
         )
     for place, character in enumerate(vin, 1):

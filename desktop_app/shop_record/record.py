@@ -18,6 +18,7 @@ from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.databases.by_database import PATIENCE, SERVER
 from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed, Done, RowChange
+from desktop_app.shop_record.new_record import make_record
 from desktop_app.shop_record.one_look import OneLook
 from desktop_app.shop_record.past import history
 from desktop_app.shop_record.past.deed_words import deed_words
@@ -269,29 +270,8 @@ def create_shop(folder: Path, clock: Clock) -> ShopRecord:
 
     Raises ShopTrouble where the folder holds something already or cannot be written.
     """
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        if any(folder.iterdir()):
-            raise ShopTrouble(
-                tr("The folder {folder} is not empty.", folder=folder),
-                do=tr("Choose an empty or a new folder."),
-            )
-        _make_record(folder)
-    except OSError as error:
-        raise ShopTrouble(
-            tr(
-                "The folder {folder} cannot be used: {error}.",
-                folder=folder,
-                error=error.strerror,
-            ),
-            do=tr("Choose another folder."),
-        ) from error
+    make_record(folder)
     return open_shop(folder, clock)
-
-
-def _make_record(folder: Path) -> None:
-    dialect.create_file(folder / FILE_NAME)
-    upgrade.build(folder / FILE_NAME)
 
 
 def open_shop(folder: Path, clock: Clock) -> ShopRecord:

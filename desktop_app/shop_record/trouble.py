@@ -23,6 +23,17 @@ class ShopTrouble(Exception):
         return self.sentence()
 
 
+class NotSaved(ShopTrouble):
+    """Something could not be saved: `kept` and `do` speak to who typed it in the window.
+
+    `again` says to who gave a command what to do; a command has no fields that keep anything.
+    """
+
+    def __init__(self, what: str, kept: str = "", do: str = "", again: str = "") -> None:
+        super().__init__(what, kept, do)
+        self.again = again or do
+
+
 class ShopDamaged(ShopTrouble):
     """The record itself is damaged, or is no record at all."""
 

@@ -276,6 +276,23 @@ def test_the_rest_of_a_line_without_end_is_passed_over_though_it_goes_beyond_the
     lines.close()
 
 
+def test_of_a_line_without_end_only_what_stands_in_it_is_said() -> None:
+    endless = "b" * 2 * LONGEST_LINE
+    alone, *in_a_cell = all_rows(f'job_number,concern\n{endless}\nJ-1,"b\n{endless}"\n')
+    assert isinstance(alone, RowRejected)
+    assert (set(alone.value), alone.why) == ({"b"}, "The line is too long to be a row.")
+    for refused in in_a_cell:
+        assert isinstance(refused, RowRejected)
+        assert "NUL" not in refused.why
+        assert set(refused.value) <= set('J-1 | "b')  # as its cells are told apart
+
+
+@pytest.mark.parametrize("line", ["a" * 2_000_000, '"' * 1_000_001])
+def test_a_file_of_one_line_without_end_is_not_said_to_hold_what_it_does_not(line: str) -> None:
+    with pytest.raises(ShopTrouble, match="row 1, the headers: The line is too long to be a row"):
+        table_of(line)
+
+
 def test_a_million_columns_are_refused() -> None:
     with pytest.raises(ShopTrouble, match="row 1, the headers: The line is too long"):
         table_of(",".join(["a"] * 1_000_000) + "\n1\n")

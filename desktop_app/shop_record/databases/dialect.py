@@ -17,7 +17,7 @@ from sqlalchemy.pool import QueuePool
 
 from desktop_app.language import tr
 from desktop_app.shop_record.databases.by_database import by_database
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
 
 APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
 WAIT_SECONDS = 2.0
@@ -62,9 +62,10 @@ def create_file(path: Path) -> None:
             fresh.execute("PRAGMA user_version = 1")
         fresh.close()
     except sqlite3.OperationalError as error:
+        path.unlink(missing_ok=True)
         raise ShopTrouble(
             tr("{path} cannot be written: {error}.", path=path, error=error),
-            do=tr("Choose a folder where you may write."),
+            do=tr("Make room, or choose a folder where you may write."),
         ) from error
 
 
@@ -147,19 +148,17 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
     said = str(getattr(error, "orig", error)).lower()
     kept = tr("What you typed is still in its field; nothing was saved.")
     if ("locked" in said or "busy" in said) and under_way:
-        return ShopTrouble(
+        return NotSaved(
             tr("“{under_way}” is under way.", under_way=under_way),
             kept,
             tr("Try again when it is done."),
         )
     if "locked" in said or "busy" in said:
-        return ShopTrouble(
-            tr("The shop's record is busy in another program."), kept, tr("Try again.")
-        )
+        return NotSaved(tr("The shop's record is busy in another program."), kept, tr("Try again."))
     if "full" in said:
-        return ShopTrouble(tr("The disk is full."), kept, tr("Free some space and try again."))
+        return NotSaved(tr("The disk is full."), kept, tr("Free some space and try again."))
     if "readonly" in said or "read-only" in said:
-        return ShopTrouble(
+        return NotSaved(
             tr("The shop's folder can be read but not written."),
             kept,
             tr("Ask for the right to write."),
@@ -173,7 +172,7 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
     if any(words in said for words in _DAMAGED):
         return damaged_record()
     if "unable to open" in said:
-        return ShopTrouble(
+        return NotSaved(
             tr("The shop's record cannot be opened."), kept, tr("Is its folder still there?")
         )
     return None

@@ -23,7 +23,7 @@ from desktop_app.shop_record.databases.by_database import PATIENCE
 from desktop_app.shop_record.server.server_address import ServerAddress
 from desktop_app.shop_record.server.server_password import newest_password
 from desktop_app.shop_record.server.server_trouble import server_lost
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
 
 CHANNEL = "benchwitness"  # where each deed is told as soon as it is there
 WAIT_MS = 2000
@@ -192,20 +192,20 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
     state: str = getattr(said, "sqlstate", None) or ""
     if state in _BUSY:
         if under_way:
-            return ShopTrouble(
+            return NotSaved(
                 tr("“{under_way}” is under way.", under_way=under_way),
                 _KEPT,
                 tr("Try again when it is done."),
             )
-        return ShopTrouble(
+        return NotSaved(
             tr("Somebody else is writing into the shop's record."), _KEPT, tr("Try again.")
         )
     if state in _FULL:
-        return ShopTrouble(
+        return NotSaved(
             tr("The server's disk is full."), _KEPT, tr("Make room on it and try again.")
         )
     if state in _NOT_ALLOWED:
-        return ShopTrouble(
+        return NotSaved(
             tr("You may look at this shop's record but not change it."),
             _KEPT,
             tr("Ask the shop's owner for the right to work in it."),
@@ -217,9 +217,9 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
             tr("It was taken out or undone; look at the page again."),
         )
     if state == _BROKEN_OFF:
-        return ShopTrouble(tr("The server broke this off."), _KEPT, tr("Try again."))
+        return NotSaved(tr("The server broke this off."), _KEPT, tr("Try again."))
     if state in _TOO_LARGE:
-        return ShopTrouble(
+        return NotSaved(
             tr("A number is larger than the record can hold."), _KEPT, tr("Look it over.")
         )
     if state in _DAMAGED:

@@ -9,7 +9,7 @@ from contextlib import suppress
 from pathlib import Path
 
 from desktop_app.language import tr
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 
 MARK = "whose-photos.txt"  # in a folder that several computers reach
 _AT_ONCE = 1 << 23  # bytes: most photos, so that threads that read them seldom wait for others
@@ -61,10 +61,11 @@ class PhotoFiles:
             sync_folder(final.parent)
         except OSError as error:
             beside.unlink(missing_ok=True)
-            raise ShopTrouble(
+            raise NotSaved(
                 tr("The photo was not saved: {error}.", error=error.strerror or error),
                 kept=tr("The job is as it was."),
                 do=tr("Make room or ask for the right to write, then add the photo again."),
+                again=tr("Make room or ask for the right to write, and try again."),
             ) from error
         return name
 

@@ -21,9 +21,9 @@ _MAKE = "CREATE DATABASE \"{}\" TEMPLATE template0 ENCODING 'UTF8' LC_COLLATE 'C
 
 def make_where_missing(address: ServerAddress, password: str | None) -> None:
     """Make the database of an address where the server has none of that name."""
+    engine = dialect_postgres.open_server(address, password)  # says so where no driver is there
     import psycopg
 
-    engine = dialect_postgres.open_server(address, password)
     try:
         engine.connect().close()
         return

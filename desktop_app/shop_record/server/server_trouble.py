@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from desktop_app.language import tr
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 
 
-class ServerLost(ShopTrouble):
+class ServerLost(NotSaved):
     """The server can't be reached now; what is typed stays in its fields and can be sent later."""
 
     def anew(self) -> ServerLost:
@@ -14,7 +14,7 @@ class ServerLost(ShopTrouble):
 
         Those hold pages of the window, which must not end with whoever lets go of the words.
         """
-        return type(self)(self.what, self.kept, self.do)
+        return type(self)(self.what, self.kept, self.do, self.again)
 
 
 class ServerRefuses(ServerLost):
@@ -40,7 +40,7 @@ class PasswordWanted(ShopTrouble):
     """The server wants a password that the keyring has not, or another one than it has."""
 
 
-class PhotosUnknown(ShopTrouble):
+class PhotosUnknown(NotSaved):
     """The shared folder of the photos is not named, or this computer does not reach it."""
 
 
@@ -50,6 +50,7 @@ def server_lost() -> ServerLost:
         tr("The shop's server can't be reached."),
         tr("What you typed is still in its field; nothing was saved."),
         tr("Go on typing: it is sent when the server is back."),
+        tr("Try again when the server is back."),
     )
 
 
@@ -65,4 +66,5 @@ def not_known_whether_kept() -> ServerLost:
         tr(
             "Look at the page when the server is back; what stands there by then is what was saved."
         ),
+        tr("When the server is back, look into the shop before you try again."),
     )
