@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from functools import partial
 from itertools import chain
 from pathlib import Path
@@ -57,10 +57,9 @@ def create_file(path: Path) -> None:
             do=tr("Choose another folder or open this shop."),
         )
     try:
-        with sqlite3.connect(path) as fresh:
+        with closing(sqlite3.connect(path)) as fresh, fresh:
             fresh.execute(f"PRAGMA application_id = {APPLICATION_ID}")
             fresh.execute("PRAGMA user_version = 1")
-        fresh.close()
     except sqlite3.OperationalError as error:
         path.unlink(missing_ok=True)
         raise ShopTrouble(

@@ -3360,6 +3360,10 @@
         <translation>Mire los dos; con dos VIN son dos vehículos.</translation>
     </message>
     <message>
+        <source>“{vin}” has 1 character.</source>
+        <translation>“{vin}” tiene 1 carácter.</translation>
+    </message>
+    <message>
         <source>“{vin}” has {count} characters.</source>
         <translation>“{vin}” tiene {count} caracteres.</translation>
     </message>

@@ -476,8 +476,8 @@
         <translation>No se puede escribir {path}: {error}.</translation>
     </message>
     <message>
-        <source>Choose a folder where you may write.</source>
-        <translation>Elija una carpeta donde pueda escribir.</translation>
+        <source>Make room, or choose a folder where you may write.</source>
+        <translation>Haga sitio o elija una carpeta donde pueda escribir.</translation>
     </message>
     <message>
         <source>The database did not accept {name} = {wanted} (it says {found}).</source>
@@ -1004,6 +1004,10 @@
         <translation>Haga sitio o pida permiso de escritura y añada la foto de nuevo.</translation>
     </message>
     <message>
+        <source>Make room or ask for the right to write, and try again.</source>
+        <translation>Haga sitio o pida permiso de escritura e inténtelo de nuevo.</translation>
+    </message>
+    <message>
         <source>The photo {sha256} is not in the shop&apos;s folder any more.</source>
         <translation>La foto {sha256} ya no está en la carpeta del taller.</translation>
     </message>
@@ -1186,6 +1190,10 @@
     <message>
         <source>Choose another folder.</source>
         <translation>Elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>No shop was made.</source>
+        <translation>No se creó ningún taller.</translation>
     </message>
     <message>
         <source>{folder} is a file.</source>
@@ -1793,6 +1801,10 @@
         <translation>Siga escribiendo: se envía cuando vuelva el servidor.</translation>
     </message>
     <message>
+        <source>Try again when the server is back.</source>
+        <translation>Inténtelo de nuevo cuando el servidor vuelva a estar disponible.</translation>
+    </message>
+    <message>
         <source>The shop&apos;s server went away before it answered: it is not known whether it was saved.</source>
         <translation>El servidor del taller se fue antes de responder: no se sabe si se guardó.</translation>
     </message>
@@ -1803,6 +1815,10 @@
     <message>
         <source>Look at the page when the server is back; what stands there by then is what was saved.</source>
         <translation>Mire la página cuando vuelva el servidor; lo que haya entonces es lo que se guardó.</translation>
+    </message>
+    <message>
+        <source>When the server is back, look into the shop before you try again.</source>
+        <translation>Cuando el servidor vuelva a estar disponible, compruebe qué quedó guardado en el taller antes de intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>The shop&apos;s folder lies on a network disk ({kind}). Two computers must not open it at once: such disks don&apos;t keep them apart, and the record would be damaged for good.</source>
