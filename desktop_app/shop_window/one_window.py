@@ -6,12 +6,11 @@ Two windows would do no harm, but a person who starts the program twice wants th
 from __future__ import annotations
 
 import getpass
-import hashlib
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDir, QObject, QTimer, Signal, Slot
+from PySide6.QtCore import QCryptographicHash, QDir, QObject, QTimer, Signal, Slot
 
 if TYPE_CHECKING:
     from PySide6.QtNetwork import QLocalServer
@@ -87,8 +86,10 @@ class OneWindow(QObject):
 
 
 def _name(folder: Path) -> str:
-    said = f"{getpass.getuser()} {folder.resolve()}"
-    name = f"benchwitness-{hashlib.sha256(said.encode()).hexdigest()[:16]}"
+    said = f"{getpass.getuser()} {folder.resolve()}".encode()
+    # Qt's own, which is there already: Python's would be loaded before the frame is painted.
+    digest = QCryptographicHash.hash(said, QCryptographicHash.Algorithm.Sha256).toHex()
+    name = f"benchwitness-{bytes(digest.data()).decode()[:16]}"
     return str(Path(QDir.tempPath()) / name) if _is_a_file() else name
 
 
