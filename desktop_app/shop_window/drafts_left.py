@@ -18,7 +18,8 @@ from desktop_app.shop_window.drafts import Drafts
 _HANGS_ON = (
     (re.compile(r"(?:explained|limits)-(\d+)-"), "pair"),
     (re.compile(r"(?:codes-.+|finding|caught-here|new-pair)-(\d+)$"), "job"),
-    (re.compile(r"(?:odometer-out|customer-asked)-(\d+)$"), "job"),
+    (re.compile(r"(?:odometer-out|customer-asked|refused)-(\d+)$"), "job"),
+    (re.compile(r"refused-back-(\d+)-"), "job"),
     (re.compile(r"sum .+ of job (\d+)$"), "job"),
     (re.compile(r"car-event-(\d+)$"), "vehicle"),
     (re.compile(r"gauge study of instrument (\d+)$"), "instrument"),

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPlainTextEdit,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -20,10 +19,11 @@ from PySide6.QtWidgets import (
 
 from desktop_app.language import tr
 from desktop_app.shop_record.question import kept_words
-from desktop_app.shop_window.being_saved import saving
 from desktop_app.shop_window.choice_list import ChoiceList
+from desktop_app.shop_window.saves_itself import SavesItself, tell_page
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.typed_together import TypedTogether
+from desktop_app.shop_window.words_edit import WordsEdit
 
 LONGEST_LINE = 1000  # letters; what is longer belongs into a field of several lines
 PAUSE_MS = 900  # typing that rests this long is saved
@@ -31,20 +31,25 @@ PAUSE_MS = 900  # typing that rests this long is saved
 Save = Callable[[str], object]
 
 
-class LineField(QLineEdit):
+class LineField(SavesItself, QLineEdit):
     """One line that saves itself through `save(text)`; a refusal leaves the text where it is."""
-
-    makes_rows = False  # whether each saving adds a row to a list
 
     def __init__(self, name: str, save: Save, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
         self.setMaxLength(LONGEST_LINE)
         self._save = save
-        self._kept = ""
         self._pause = typing_pause(self, self.save_now)
         self.textEdited.connect(self._wait_for_rest)
         self.returnPressed.connect(self.save_now)
+
+    def typed(self) -> str:
+        """Return what stands in the field."""
+        return self.text()
+
+    def put(self, text: str) -> None:
+        """Put a text into the field, with no undo there that would bring back another."""
+        self.setText(text)
 
     def show_value(self, text: str) -> None:
         """Show what is kept, unless something typed here is not saved yet."""
@@ -56,55 +61,38 @@ class LineField(QLineEdit):
             return
         self._kept = text
 
-    def forget(self) -> None:
-        """Empty the field and what it knows to be kept: the same words typed again are news."""
-        self._kept = ""
-        self.clear()
-
-    def unsaved(self) -> bool:
-        """Tell whether something typed here is not kept yet."""
-        return self.text() != self._kept
-
     @Slot(str)
     def _wait_for_rest(self, _typed: str) -> None:
         self._pause.start()
 
-    @Slot()
-    def save_now(self) -> None:
-        """Save what was typed, if it differs from what is kept."""
-        self._pause.stop()
-        if self.text() == self._kept:
-            return
-        with saving(self, self.text()):
-            if self._save(self.text()) is not None:
-                self._kept = self.text()
-
     def keyPressEvent(self, event: QKeyEvent) -> None:
         super().keyPressEvent(event)
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.hasFocus():
-            page = self.parentWidget()  # nothing led on from here: a page may say where to
-            while page is not None and not hasattr(page, "line_entered"):
-                page = page.parentWidget()
-            if page is not None:
-                page.line_entered(self)
+            tell_page(self, "line_entered", self)  # nothing led on from here: it may say where to
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self.save_now()
         super().focusOutEvent(event)
 
 
-class WordsField(QPlainTextEdit):
+class WordsField(SavesItself, WordsEdit):
     """Several lines that save themselves; Tab leaves the field."""
 
     def __init__(self, name: str, save: Save, lines: int = 3) -> None:
         super().__init__()
         self.setAccessibleName(name)
-        self.setTabChangesFocus(True)
         self.setFixedHeight(self.fontMetrics().lineSpacing() * lines + 22)
         self._save = save
-        self._kept = ""
         self._pause = typing_pause(self, self.save_now)
         self.textChanged.connect(self._typed)
+
+    def typed(self) -> str:
+        """Return what stands in the field."""
+        return self.toPlainText()
+
+    def put(self, text: str) -> None:
+        """Put a text into the field, with no undo there that would bring back another."""
+        self.setPlainText(text)
 
     def show_value(self, text: str) -> None:
         """Show what is kept, unless something typed here is not saved yet."""
@@ -119,27 +107,6 @@ class WordsField(QPlainTextEdit):
             length = self.document().characterCount() - 1
             cursor.setPosition(length if at_end else min(at, length))
             self.setTextCursor(cursor)
-
-    def forget(self) -> None:
-        """Empty the field and what it knows to be kept: the same words typed again are news."""
-        self._pause.stop()
-        self._kept = ""
-        self.clear()
-
-    def unsaved(self) -> bool:
-        """Tell whether something typed here is not kept yet."""
-        return self.toPlainText() != self._kept
-
-    @Slot()
-    def save_now(self) -> None:
-        """Save what was typed, if it differs from what is kept."""
-        self._pause.stop()
-        text = self.toPlainText()
-        if text == self._kept:
-            return
-        with saving(self, text):
-            if self._save(text) is not None:
-                self._kept = text
 
     @Slot()
     def _typed(self) -> None:
@@ -386,9 +353,14 @@ def unsaved_fields(page: QWidget) -> list[TypedIn]:
     return [field for field in _fields(page) if field.unsaved()]
 
 
+def single_fields(page: QWidget) -> list[LineField | WordsField]:
+    """Return the fields of a page that are saved each by itself."""
+    lines: list[LineField | WordsField] = list(page.findChildren(LineField))
+    return [*lines, *page.findChildren(WordsField)]
+
+
 def _fields(page: QWidget) -> list[TypedIn]:
-    lines: list[TypedIn] = list(page.findChildren(LineField))
-    return [*lines, *page.findChildren(WordsField), *page.findChildren(TypedTogether)]
+    return [*single_fields(page), *page.findChildren(TypedTogether)]
 
 
 def typing_pause(owner: QWidget, then: Callable[[], object]) -> QTimer:

@@ -392,6 +392,6 @@ def _save(page: QWidget) -> ShopTrouble | None:
     do = tr("Mend or empty it, or close the window once more.")
     number = getattr(page, "number", None)  # of the job that a page shows
     if number is None:
-        return not_accepted(page, tr(" is not accepted and would be lost."), do)
-    lost = tr(" of {job} is not accepted and would be lost.", job=number())
+        return not_accepted(page, tr(" is not accepted."), do)
+    lost = tr(" of {job} is not accepted.", job=number())
     return not_accepted(page, lost, do)

@@ -6,12 +6,14 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from platformdirs import user_data_path
 from PySide6.QtCore import QObject, Signal, Slot
 
 from desktop_app.language import tr
 from desktop_app.shop_record.server.server_address import ServerAddress
 from desktop_app.shop_record.server.server_folder import read_place
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.errands import Errands
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.server_page import ServerPage, Wanted
@@ -129,6 +131,7 @@ class ServerDoor(QObject):
             self._page.wait(yes)
 
     def _shown(self) -> ServerPage:
-        self._page = ServerPage()
+        folder = user_data_path("benchwitness", appauthor=False, ensure_exists=True)
+        self._page = ServerPage(Drafts(folder))
         self._page.wanted.connect(self._ask)
         return self._page

@@ -12,7 +12,9 @@ from desktop_app.language import tr
 from desktop_app.shop_record.server.server_address import ServerAddress, is_address, read_address
 from desktop_app.shop_record.server.server_trouble import PasswordWanted, PhotosUnknown, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.line_draft import LineDraft
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
@@ -53,7 +55,8 @@ class ServerPage(ReadingPage):
 
     wanted = Signal(object)  # Wanted
 
-    def __init__(self) -> None:
+    def __init__(self, drafts: Drafts) -> None:
+        """Take the drafts of this computer: there may be no shop yet."""
         super().__init__()
         self._address = self._line(tr("Address"), _ADDRESS)
         self._password = self._line(tr("Password"), _PASSWORD)
@@ -71,7 +74,14 @@ class ServerPage(ReadingPage):
         self._make = QPushButton(MAKE)
         self._make.clicked.connect(self._press_make)
         self._lay_out()
-        self._chosen(False)
+        lines = {"address": self._line_of(self._address), "photos": self._line_of(self._folder)}
+        draft = LineDraft(self, drafts, lines, waits=self._has_no_secret)
+        draft.begin("server")
+        shared = bool(lines["photos"].text())
+        self._choice.show_value(shared)
+        self._chosen(shared)
+        for line in lines.values():
+            line.editingFinished.connect(draft.keep)
 
     def came_here(self) -> None:
         """Let who comes here type at once."""
@@ -105,6 +115,12 @@ class ServerPage(ReadingPage):
     def forget_password(self) -> None:
         """Keep no password in a field once it was used."""
         self._line_of(self._password).clear()
+
+    def _has_no_secret(self) -> bool:
+        """Tell whether the address can be kept in a file: a password may be typed in it."""
+        typed = self._line_of(self._address).text().strip()
+        who = typed.rpartition("//")[2].partition("@")[0]
+        return ":" not in who and "password" not in typed.casefold()
 
     def _line(self, name: str, hint: str) -> Labelled:
         line = QLineEdit()

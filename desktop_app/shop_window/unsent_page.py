@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QPlainTextEdit, QPushButton
+from PySide6.QtWidgets import QPushButton
 
 from desktop_app.language import tr
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.words_edit import WordsEdit
 
 NOT_SENT = tr("Not Sent")
 _WHAT = tr(
@@ -30,9 +31,9 @@ class UnsentPage(ReadingPage):
         self.column.addWidget(plain_label(_WHAT, wrap=True))
         for name, text in texts.items():
             section = Section(name)
-            shown = QPlainTextEdit(text)
+            shown = WordsEdit()
+            shown.setPlainText(text)
             shown.setReadOnly(True)
-            shown.setTabChangesFocus(True)
             shown.setAccessibleName(name)
             shown.setFixedHeight(self.fontMetrics().lineSpacing() * 4 + 22)
             section.column.addWidget(shown)

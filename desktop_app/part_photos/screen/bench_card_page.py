@@ -23,10 +23,11 @@ from desktop_app.part_photos.screen.card_row import CardRow, DamagedCardRow
 from desktop_app.part_photos.stored_cards import AnyCard, DamagedCard, cards_by_id
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import CARD
+from desktop_app.shop_window.refused_drafts import RefusedDrafts
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -59,6 +60,8 @@ class BenchCardPage(ReadingPage):
         self.column.addWidget(self._how_to())
         self.column.addWidget(self._to_print())
         self.column.addWidget(self._list())
+        self._refused = RefusedDrafts(desk)
+        self._refused.begin("refused-cards", self)
         desk.changed.connect(self._heard)
 
     def came_here(self) -> None:
@@ -76,6 +79,10 @@ class BenchCardPage(ReadingPage):
         for row in self._rows.values():
             if isinstance(row, CardRow):
                 row.keep_draft()
+
+    def typing_rested(self, field: LineField | WordsField) -> None:
+        """Keep what was not accepted in a field."""
+        self._refused.keep(field)
 
     def _how_to(self) -> Section:
         section = Section(tr("How it is used"))
@@ -181,6 +188,7 @@ class BenchCardPage(ReadingPage):
             self._rows[card.id] = there
             self._cards.insertWidget(place, there)
             there.show()  # not with the next layout: keys typed meanwhile would find it hidden
+            self._refused.bring_back(there)
 
     @Slot()
     def _note(self) -> None:

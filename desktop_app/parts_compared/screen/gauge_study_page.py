@@ -59,6 +59,7 @@ class GaugeStudyPage(Section):
         self._parts = _whole(draft.get("parts", ""), 1, MOST_PARTS)
         self._trials = _whole(draft.get("trials", ""), 10, MOST_TRIALS)
         self._about = LineField(tr("What is read"), self._say_about)
+        self._about.show_value(draft.get("about", ""))
         self._people = [
             LineField(name, partial(self._name, place))
             for place, name in enumerate((tr("First person"), tr("Second person, if there is one")))
@@ -135,6 +136,7 @@ class GaugeStudyPage(Section):
         self._drafts.keep(
             self._draft(),
             {
+                "about": self._about.text() if self._kept is None else "",
                 "first": self._names[0] if self._names[0] != NOBODY else "",
                 "second": self._names[1],
                 "parts": str(self._parts) if self._parts != 1 else "",
@@ -264,6 +266,7 @@ class GaugeStudyPage(Section):
 
     def _say_about(self, text: str) -> object:
         if self._kept is None:
+            self.keep_draft()
             return text  # goes into the record with the first reading
         return self._desk.do(deeds.say_what_is_read, self._kept.id, text)
 

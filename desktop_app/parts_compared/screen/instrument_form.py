@@ -17,7 +17,9 @@ from desktop_app.parts_compared.typed_value import typed_value
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.line_draft import LineDraft
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -32,7 +34,8 @@ class InstrumentForm(Section):
         self._desk = desk
         self._name, self._step, self._error, self._day = (QLineEdit() for _ in range(4))
         self._unit = ChoiceList()
-        self._unit.addItems(UNITS)
+        for unit in UNITS:
+            self._unit.addItem(unit, unit)
         self._unit.currentTextChanged.connect(self._say_unit)
         self._name.setPlaceholderText(tr("calliper 2"))
         self._boxes = {
@@ -42,6 +45,9 @@ class InstrumentForm(Section):
             "error": Labelled(tr("Permitted error, plus or minus"), self._error),
             "day": Labelled(tr("Last checked on"), self._day),
         }
+        lines = {"name": self._name, "step": self._step, "error": self._error, "day": self._day}
+        drafts = Drafts(desk.record.folder)
+        self._draft = LineDraft(self, drafts, lines, {"unit": self._unit})
         grid = QGridLayout()
         for place, box in enumerate(self._boxes.values()):
             grid.addWidget(box, place // 3, place % 3)
@@ -66,6 +72,11 @@ class InstrumentForm(Section):
         self.column.addLayout(grid)
         self.column.addLayout(row)
         self.show_unit()
+        self._draft.begin("instrument")
+
+    def keep_draft(self) -> None:
+        """Keep what is typed and not in the drawer yet."""
+        self._draft.keep()
 
     def fill(self, tool: ToolShown) -> None:
         """Fill the form with an instrument and go to its first figure."""
@@ -106,6 +117,7 @@ class InstrumentForm(Section):
         if done is not None:
             for field in (self._name, self._step, self._error, self._day):
                 field.clear()
+            self.keep_draft()
             self._name.setFocus()
 
     def _figure(self, box: str, text: str, unit: str) -> float | None:

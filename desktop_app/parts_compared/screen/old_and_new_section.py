@@ -24,6 +24,7 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.lost_words import GONE, LEFT, let_go
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.saves_itself import tell_page
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -132,6 +133,8 @@ class OldAndNewSection(Section):
                 self._sets[one.key] = card
                 self._together.addWidget(card)
                 card.show()
+                card.show_set(one)
+                tell_page(card, "part_came", card)
             self._sets[one.key].show_set(one)
         for pair_id, pair_card in self._cards.items():
             pair_card.show_sets([one.judged for one in sets if pair_id in one.pair_ids])
@@ -166,6 +169,7 @@ class OldAndNewSection(Section):
         place = 0 if older is None else self._place.indexOf(self._cards[older]) + 1
         self._place.insertWidget(place, card)
         card.show()
+        tell_page(card, "part_came", card)
 
     def _kind(self, name: str) -> PartKind:
         """Return a kind; one that left the shelf has a name and nothing to measure."""

@@ -27,6 +27,7 @@ from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import QuestionLine, save_everything
 from desktop_app.shop_window.kept_choice import waiting_choices
+from desktop_app.shop_window.refused_drafts import ROW
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
 
@@ -50,6 +51,7 @@ class PairCard(QFrame):
         self._alone: tuple[PairView, PairComparison] | None = None
         self._sets: tuple[SetComparison, ...] = ()
         self.setAccessibleName(tr("pair: {name}", name=kind.name))
+        self.setProperty(ROW, f"pair {pair_id}")
         self._head = PairHead(kind)
         self._head.step_wanted.connect(self._go_to)
         self._head.away.connect(self._take_away)

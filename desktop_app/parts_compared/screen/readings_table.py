@@ -19,6 +19,7 @@ from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.long_button import LongButton
+from desktop_app.shop_window.saves_itself import tell_page
 from desktop_app.shop_window.texts import plain_label
 
 HEADS = (
@@ -185,6 +186,7 @@ class ReadingsTable(QWidget):
         if self._others and self._others[0].name not in self._rows:
             self._add_rows(self._others, self._next_place + 1)
             self._show_rows()
+            tell_page(self, "part_came", self)
         for one in self._others:
             self._rows[one.name].set_shown(self._unfolded)
         self._more.setText(f"{'▾' if self._unfolded else '▸'}{self._more.text()[1:]}")

@@ -52,7 +52,8 @@ class ToolDrawerPage(ReadingPage):
         self._read()
 
     def keep_draft(self) -> None:
-        """Keep what is typed into a gauge study."""
+        """Keep what is typed into the form and a gauge study."""
+        self._form.keep_draft()
         if self._study is not None:
             self._study.keep_draft()
 

@@ -18,11 +18,12 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.jumped_page import jump_buttons
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.refused_drafts import RefusedDrafts
 from desktop_app.shop_window.texts import tooltip
 
 LONGEST = 120  # letters of a car's name in the head
@@ -57,6 +58,7 @@ class JobPage(QWidget):
         self._shown: int | None = None  # the job that was last read
         self._number = ""
         self._just_shown = False
+        self._refused = RefusedDrafts(desk)
         self._page = ReadingPage()
         self._head = JobHead(jump_buttons(self._page, sections))
         column = QVBoxLayout(self)
@@ -79,11 +81,14 @@ class JobPage(QWidget):
         """Show a job from its top."""
         for _ in self.lay():
             pass
-        if job_id != self.job_id:
+        another, self.job_id = job_id != self.job_id, job_id
+        if another:
             self.say_above("")
-        self.job_id = job_id
+            self._refused.end()
         self._page.lie_anew()
         self._show()
+        if another and self._refused.begin(f"refused-{job_id}", self):
+            self._show()  # it is to be mended before the car leaves
         self._just_shown = True
         self._page.verticalScrollBar().setValue(0)
 
@@ -116,6 +121,14 @@ class JobPage(QWidget):
         waits = line.unsaved() and self._desk.record.away is None
         if not line.makes_rows and not waits:
             line.focusNextChild()
+
+    def typing_rested(self, field: LineField | WordsField) -> None:
+        """Keep what was not accepted in a field, for the job that is shown."""
+        self._refused.keep(field)
+
+    def part_came(self, part: QWidget) -> None:
+        """Put back what was not accepted in the fields of a part that has come onto the page."""
+        self._refused.bring_back(part)
 
     def number(self) -> str:
         """Return the number of the job that is shown."""

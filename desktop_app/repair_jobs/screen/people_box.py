@@ -11,6 +11,7 @@ from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.stored_people import people_here
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.tab_order import NEVER_FIRST
@@ -25,7 +26,9 @@ class PeopleBox(Section):
         self._desk = desk
         self._chips = QWidget()
         self._row = FlowRow(self._chips)
-        self._name = RowField(tr("Name of a new person"), self._add)
+        drafts = Drafts(desk.record.folder)
+        self._name = RowField(tr("Name of a new person"), self._add, drafts)
+        self._name.begin("new person")
         self._name.setPlaceholderText(tr("Name"))
         add = QPushButton(tr("Add"))
         add.setAccessibleName(tr("Add this person"))

@@ -65,7 +65,7 @@ class WhichHolds(QFrame):
 
     def save(self, value: Any, deed: Callable[..., Done], *args: Any, **more: Any) -> Done | None:
         """Save `value`, what was typed, by a deed that is told what was shown; None if refused."""
-        typed = self._typed()
+        typed = self._field.typed()
         if typed == self._refused:
             return None  # nobody has said which one holds
         done = self._desk.do(hearing(deed, self._ask), *args, **more, shown=Shown(self._shown))
@@ -78,7 +78,7 @@ class WhichHolds(QFrame):
         """Save before another job is shown; what is refused then is told, and leaves the field."""
         self._field.save_now()
         if self._field.unsaved():
-            name, typed = self._field.accessibleName(), self._typed()
+            name, typed = self._field.accessibleName(), self._field.typed()
             self._desk.told.emit(
                 tr("{name}: “{typed}” was typed and is not kept.", name=name, typed=typed)
             )
@@ -86,7 +86,7 @@ class WhichHolds(QFrame):
         self._put_away()
 
     def _ask(self, news: WrittenMeanwhile) -> None:
-        self._refused = self._typed()
+        self._refused, self._field.asked = self._field.typed(), True
         self._words.setText(both(news, self._refused))
         self.show()
 
@@ -107,9 +107,5 @@ class WhichHolds(QFrame):
         self.theirs.emit(self._shown)
 
     def _put_away(self) -> None:
-        self._refused = None
+        self._refused, self._field.asked = None, False
         self.hide()
-
-    def _typed(self) -> str:
-        field = self._field
-        return field.toPlainText() if isinstance(field, WordsField) else field.text()

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLayout,
     QLineEdit,
-    QPlainTextEdit,
     QPushButton,
     QWidget,
 )
@@ -35,6 +34,7 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.words_edit import WordsEdit
 
 FORM = "write-up"
 PAUSE_MS = 400
@@ -71,9 +71,8 @@ class WriteUpPage(ReadingPage):
         self._customer = line_of(tr("Customer"))
         self._phone = line_of(tr("Phone"))
         self._brought = line_of(tr("Brought by, if someone else"))
-        self._concern = QPlainTextEdit()
+        self._concern = WordsEdit()
         self._concern.setAccessibleName(tr("What the customer says"))
-        self._concern.setTabChangesFocus(True)
         self._concern.setFixedHeight(96)
         words = Labelled(tr("In their own words"), self._concern)
         boxes = {"car": self._which.plate_box, "odometer": self._which.odometer_box}

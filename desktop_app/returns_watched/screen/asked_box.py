@@ -29,6 +29,7 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.lost_words import let_go
+from desktop_app.shop_window.refused_drafts import ROW
 from desktop_app.shop_window.texts import plain_label
 
 HEARD_BY = [
@@ -116,6 +117,7 @@ class AskedRow(QWidget):
         super().__init__()
         self._desk, self._said = desk, said
         self._unit: DistanceUnit = "mi"
+        self.setProperty(ROW, f"answer {said.id}")
         day = said.on.isoformat()
         self.name = tr("The answer of {day} ({job_number})", day=day, job_number=job_number)
         answers = [(one.value, tr(one.value)) for one in Answer]

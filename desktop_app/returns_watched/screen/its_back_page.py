@@ -36,11 +36,12 @@ from desktop_app.returns_watched.waiting import (
 )
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.fields import LineField, WordsField, save_everything
 from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import BACK
+from desktop_app.shop_window.refused_drafts import RefusedDrafts
 from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
@@ -83,6 +84,7 @@ class ItsBackPage(QWidget):
         self._both = ThenAndNow(desk)
         self._chain = ChainRow()
         self._sheet: JudgingSheet | None = None
+        self._refused = RefusedDrafts(desk)
         self._moved, self._hurry = QElapsedTimer(), 0  # since one moved in the list; how often
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
@@ -283,11 +285,15 @@ class ItsBackPage(QWidget):
         if judging is not None:
             self._nothing.hide()
             self._head.setText(_head(row, self._unit(), self._kinds()))
-            if self._sheet is None or self._sheet.key != row.key:
+            another = self._sheet is None or self._sheet.key != row.key
+            if another:
+                self._refused.end()
                 self._change_sheet(JudgingSheet(self._desk, judging))
                 self._right.verticalScrollBar().setValue(0)
             assert self._sheet is not None
             self._sheet.show_return(judging, in_window=row.in_window)
+            if another:
+                self._refused.begin("refused-back-{}-{}-{}".format(*row.key), self._sheet)
             self._shown = row
             self._right.show()
             self._right.settle()
@@ -321,6 +327,14 @@ class ItsBackPage(QWidget):
             old.deleteLater()
         self._right.column.addWidget(sheet)
         sheet.show()
+
+    def typing_rested(self, field: LineField | WordsField) -> None:
+        """Keep what was not accepted in a field, for the return that is shown."""
+        self._refused.keep(field)
+
+    def part_came(self, part: QWidget) -> None:
+        """Put back what was not accepted in the fields of a part that has come onto the page."""
+        self._refused.bring_back(part)
 
     @Slot()
     def _settle(self) -> None:

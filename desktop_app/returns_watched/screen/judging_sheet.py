@@ -12,6 +12,7 @@ from desktop_app.returns_watched.screen.cost_box import CostBox
 from desktop_app.returns_watched.screen.danger_box import DangerBox
 from desktop_app.returns_watched.screen.judgement_box import JudgementBox
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.saves_itself import tell_page
 
 _SOON_MS = 10  # without a pause all of them would come in the turn of the first
 _Below = DangerBox | CauseBox | CostBox | ChangeBox
@@ -67,6 +68,7 @@ class JudgingSheet(QWidget):
         self._add(box)
         box.show_return(self._judging)
         box.show()  # not with the next layout: keys typed meanwhile would find it hidden
+        tell_page(box, "part_came", box)
         self.grown.emit()
 
     def _add(self, box: JudgementBox | _Below) -> None:

@@ -23,6 +23,7 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.lost_words import let_go
+from desktop_app.shop_window.refused_drafts import ROW
 from desktop_app.shop_window.texts import plain_label
 
 STATES = {
@@ -109,6 +110,7 @@ class OwedRow(QWidget):
     def __init__(self, desk: Desk, owed: Owed) -> None:
         super().__init__()
         self._desk, self._owed = desk, owed
+        self.setProperty(ROW, f"owed {owed.id}")
         name = f"{tr(owed.what.value)}, {owed.part}"
         self.name = tr(
             "What is owed on {job_number} ({name})", job_number=owed.job_number, name=name

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
@@ -9,8 +11,10 @@ from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_typed, shown_distance
 from desktop_app.shop_window.choice_list import ChoiceList
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.line_draft import LineDraft
 
 RULES = (("first", tr("whichever ends first")), ("both", tr("when both have ended")))
 
@@ -61,6 +65,11 @@ class PromiseFields(QWidget):
         fields = (self._days, self._months, self._far)
         words = [f"{one.accessibleName()} {one.text()}" for one in fields if one.text()]
         return ", ".join([*words, self._rule.currentText()])
+
+    def draft(self, drafts: Drafts, waits: Callable[[], bool]) -> LineDraft:
+        """Return what keeps the fields over a crash, as long as they wait to be kept."""
+        lines = {"days": self._days, "months": self._months, "far": self._far}
+        return LineDraft(self, drafts, lines, {"rule": self._rule}, waits)
 
     def begin(self) -> None:
         """Put the cursor where the typing begins."""

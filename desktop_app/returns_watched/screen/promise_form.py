@@ -18,6 +18,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.typed_together import TypedTogether
 from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
@@ -41,6 +42,7 @@ class PromiseForm(TypedTogether):
         self._now: Stands | None = None
         self._shown: Stands | None = None  # what the fields showed before the typing
         self._fields, self._asked = PromiseFields(), AskedLine()
+        self._draft = self._fields.draft(Drafts(desk.record.folder), self.unsaved)
         self._told = plain_label("", wrap=True)
         self._keep = keep
         self.setAccessibleName(name)
@@ -60,7 +62,10 @@ class PromiseForm(TypedTogether):
     def show_stands(self, now: Stands) -> None:
         """Show what stands; what is typed for the same stays, in the unit it was begun in."""
         before, self._now = self._shown, now
-        if before is None or before.about != now.about or self._is_untouched(before):
+        if before is None or before.about != now.about:
+            self._take(now)
+            self._draft.begin(f"promise of {now.about}")
+        elif self._is_untouched(before):
             self._take(now)
 
     def show_unit(self, unit: DistanceUnit) -> None:
@@ -70,6 +75,7 @@ class PromiseForm(TypedTogether):
     def forget(self) -> None:
         """Let go of what is typed: what is shown next takes its place."""
         self._shown = None
+        self._draft.keep()
 
     def go_on_from_there(self) -> None:
         """Take what stands now, by this desk's own deed, for what the typing began with."""
@@ -159,6 +165,7 @@ class PromiseForm(TypedTogether):
         self._fields.show_unit(stands.unit)
         self._fields.show_promise(stands.holds)
         self._asked.put_away()
+        self._draft.look_again()
 
     def _is_untouched(self, shown: Stands) -> bool:
         try:

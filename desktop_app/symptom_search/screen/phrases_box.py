@@ -17,7 +17,9 @@ from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.keys import on_key
+from desktop_app.shop_window.line_draft import LineDraft
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.off_where_shut import off_where_shut, why_shut
 from desktop_app.shop_window.texts import plain_label
@@ -57,7 +59,7 @@ class PhrasesBox(QFrame):
         self.setObjectName("card")
         self._desk, self._old_jobs = desk, old_jobs
         self._own: tuple[PhraseKept, ...] = ()
-        self._offered = ""  # what stands in the form without being typed there
+        self._offered = ("", "")  # what stands in the form without being typed there
         self._phrase, self._choice = QLineEdit(), SymptomChoice()
         self._hint = plain_label("", "quiet", wrap=True)
         self._over_list = plain_label(_NONE, "quiet", wrap=True)
@@ -65,14 +67,17 @@ class PhrasesBox(QFrame):
         self._keep, self._away = QPushButton(tr("Keep")), QPushButton(tr("Take away"))
         self._close = QPushButton(tr("Close"))
         self._build()
+        typed = {"phrase": self._phrase, "symptom": self._choice.line}
+        self._draft = LineDraft(self, Drafts(desk.record.folder), typed, waits=self._is_typed)
         self._choice.offer(old_jobs.words().groups)
         desk.changed.connect(self._hear)
+        self._draft.begin("own phrase")
         self._read()
         off_where_shut(desk, self._keep, self._away)
 
     def open_for(self, said: Untold) -> None:
         """Offer to say what these words mean; what was typed here already stays."""
-        if said.words and self._phrase.text() in ("", self._offered):
+        if said.words and self._phrase.text() in ("", self._offered[0]):
             self._offer(said.words[:MOST_LETTERS], said.perhaps)
         self._read()
         self.show()
@@ -81,10 +86,15 @@ class PhrasesBox(QFrame):
         else:
             self._phrase.setFocus()
 
+    def _is_typed(self) -> bool:
+        lines = (self._phrase.text(), self._choice.line.text())
+        return any(lines) and lines != self._offered
+
     def _offer(self, phrase: str, symptom: str) -> None:
         self._phrase.setText(phrase)
         self._choice.choose(symptom)
-        self._offered = self._phrase.text()
+        self._offered = (self._phrase.text(), self._choice.line.text())
+        self._draft.keep()
 
     def _build(self) -> None:
         self._phrase.setAccessibleName(tr("What customers say"))

@@ -48,7 +48,7 @@ def test_the_line_at_closing_names_the_job_and_the_place(qtbot: QtBot, tmp_path:
         qtbot.waitUntil(lambda: at.window.here() == "Job")
         at.type_into(QLineEdit, "It came about once in", "now and then", enter=True)
         assert not at.window.close()
-        said = "“It came about once in” under “Proof” of J-101 is not accepted and would be lost."
+        said = "“It came about once in” under “Proof” of J-101 is not accepted."
         assert said in at.window.strip.words()
 
 

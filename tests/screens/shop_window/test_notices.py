@@ -117,7 +117,7 @@ def test_a_notice_about_a_field_goes_once_the_field_is_mended(
     name.setFocus()
     qtbot.keyClicks(name, " ")
     window.close()
-    assert "“Person” is not accepted and would be lost." in window.strip.words()
+    assert "“Person” is not accepted." in window.strip.words()
     window.go_to("House Rules")
     assert "“Person” is not accepted" in window.strip.words()
     window.go_to("Bench")
