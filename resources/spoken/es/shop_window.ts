@@ -364,8 +364,12 @@
         <translation>Sin rehacer: {what}</translation>
     </message>
     <message>
-        <source> of {job} is not accepted and would be lost.</source>
-        <translation> de {job} no se acepta y se perdería.</translation>
+        <source> is not accepted.</source>
+        <translation> no se acepta.</translation>
+    </message>
+    <message>
+        <source> of {job} is not accepted.</source>
+        <translation> de {job} no se acepta.</translation>
     </message>
     <message>
         <source>What is typed in the forms can&apos;t be kept: the shop&apos;s folder takes no file.</source>
@@ -386,10 +390,6 @@
     <message>
         <source>Mend or empty it, or close the window once more.</source>
         <translation>Corríjalo o vacíelo, o cierre la ventana otra vez.</translation>
-    </message>
-    <message>
-        <source> is not accepted and would be lost.</source>
-        <translation> no se acepta y se perdería.</translation>
     </message>
     <message>
         <source> under “{section}”</source>
