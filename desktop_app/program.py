@@ -95,6 +95,12 @@ class Program(QObject):
         window.raise_()
         window.activateWindow()
 
+    def open_at_last(self) -> Path | None:
+        """Return the folder of the shop that is open in the last window; None before one is."""
+        if self._other is not None:
+            return self._other.open_at_last()
+        return None if self.desk is None else self.desk.record.folder
+
     def is_connecting(self) -> bool:
         """Tell whether a server is waited for."""
         return self._door is not None and self._door.busy()

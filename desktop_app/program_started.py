@@ -40,8 +40,6 @@ def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
     if wanted is not None and brought_forward(wanted):
         return 0
     program, one = Program(folder, backup_after_ms=BACKUP_AFTER_MS, ahead=True), OneWindow()
-    opened: list[Path] = []  # a window that goes on with another shop says so too
-    program.opened.connect(opened.append)
     program.opened.connect(one.hold_later)
     one.wanted.connect(program.come_forward)
     program.last_resort.install()
@@ -55,7 +53,7 @@ def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
         return status
     from desktop_app.shop_record.own_program.own_start import start_anew
 
-    return start_anew(opened[-1] if opened else folder)
+    return start_anew(program.open_at_last())
 
 
 def draw_window(folder: Path, picture: Path) -> None:

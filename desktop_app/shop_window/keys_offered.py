@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
 from shiboken6 import isValid
 
 from desktop_app.language import tr
@@ -27,6 +27,7 @@ class _KeysOffered(QPushButton):
         super().__init__("?")
         self._window, self._came_from = window, ""
         self._had_cursor: QWidget | None = None
+        self._selected = (0, 0)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the cursor where it is
         self.setAccessibleName(tr("All keys, and what this program is"))
         self.setToolTip(tr("All keys, and what this program is ({pressed})", pressed=PRESSED))
@@ -51,10 +52,28 @@ class _KeysOffered(QPushButton):
             had = self._had_cursor
             if had is not None and isValid(had) and had.isVisible():
                 had.setFocus()
+                _select(had, self._selected)
         elif here:
             self._came_from, self._had_cursor = here, self._window.focusWidget()
+            self._selected = _selection(self._had_cursor)
             page = self._window.page(KEYS)
             assert isinstance(page, KeysPage)
             folder = self._window.folder()
             page.show_keys(here, *keys_by_place(self._window, here), folder)
             self._window.go_to(KEYS)
+
+
+def _selection(field: QWidget | None) -> tuple[int, int]:
+    """Return where the cursor stands in a line, and how much is selected up to there."""
+    if not isinstance(field, QLineEdit):
+        return 0, 0
+    selected = len(field.selectedText())
+    begins_there = selected and field.selectionStart() == field.cursorPosition()
+    return field.cursorPosition(), -selected if begins_there else selected
+
+
+def _select(field: QWidget, selected: tuple[int, int]) -> None:
+    """Put the cursor and what is selected back: a page that is come to may select all."""
+    if isinstance(field, QLineEdit):
+        at, length = selected
+        field.setSelection(at - length, length) if length else field.setCursorPosition(at)

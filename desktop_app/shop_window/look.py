@@ -109,16 +109,14 @@ QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight);
 QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
   color: palette(highlighted-text); }}
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
-QPushButton:checked:disabled, QToolButton:checked:disabled {{ background: palette(button);
-  color: palette(text); border: 2px solid palette(mid); padding: 3px {aside - 1}px; }}
+QPushButton:checked:disabled, QToolButton:checked:disabled {{ color: palette(base);
+  background: palette(placeholder-text); }}
 QPushButton:checked:focus, QToolButton:checked:focus, QPushButton#next:focus {{
   border: 3px double palette(highlighted-text); padding: 2px {aside - 2}px; }}
 QWidget#close QPushButton {{ padding: 4px {close}px; }}
-QWidget#close QPushButton:focus, QWidget#close QPushButton:checked:disabled {{
-  padding: 3px {close - 1}px; }}
+QWidget#close QPushButton:focus {{ padding: 3px {close - 1}px; }}
 QWidget#tight QPushButton, QWidget#tight QToolButton {{ padding: 4px {tight}px; }}
-QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus,
-QWidget#tight QPushButton:checked:disabled {{ padding: 3px {tight - 1}px; }}
+QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus {{ padding: 3px {tight - 1}px; }}
 QWidget#close QPushButton:checked:focus {{ padding: 2px {close - 2}px; }}
 QWidget#tight QPushButton:checked:focus, QWidget#tight QToolButton:checked:focus {{
   padding: 2px {tight - 2}px; }}

@@ -32,9 +32,17 @@ from desktop_app import program_started
 from desktop_app.shop_record.own_program import own_start
 from desktop_app.shop_window import started_anew
 own_start.start_anew = lambda folder: print(folder) or 0
-named, wanted = map(Path, sys.argv[1:])
+named, wanted = Path(sys.argv[1]), Path(sys.argv[2]) if len(sys.argv) > 2 else None
+def ask(program):
+    program.window.shop_wanted.emit(None)
+    (there,) = program.findChildren(own)
+    look = QTimer(there, interval=20)
+    look.timeout.connect(lambda: there.window.here() and started_anew.start_anew(there.window))
+    look.start()
 def opened(program, folder):
-    if folder == wanted:
+    if wanted is None:
+        QTimer.singleShot(0, lambda: ask(program))
+    elif folder == wanted:
         shown = program.findChildren(own) or [program]
         QTimer.singleShot(0, lambda: started_anew.start_anew(shown[0].window))
     else:
@@ -77,6 +85,19 @@ def the_other(at: Counter) -> Counter:
     there.window.activateWindow()
     at.bot.waitUntil(there.window.isActiveWindow, timeout=5_000)
     return there
+
+
+def started_anew(*folders: Path) -> str:
+    """What the program would open when it is started anew, as STARTED_ANEW does it."""
+    said = subprocess.run(
+        [sys.executable, "-c", STARTED_ANEW, *map(str, folders)],
+        env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)},
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=120,
+    )
+    return said.stdout.strip()
 
 
 def test_house_rules_lead_to_another_shop_and_back(qtbot: QtBot, tmp_path: Path) -> None:
@@ -126,15 +147,11 @@ def test_started_anew_it_opens_the_shop_that_was_open(
     new_place(mine, lambda: NOON).close()
     remember(mine)  # a plain start would open this one
     named = mine if goes_on else demo
-    said = subprocess.run(
-        [sys.executable, "-c", STARTED_ANEW, str(named), str(demo)],
-        env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)},
-        capture_output=True,
-        text=True,
-        check=True,
-        timeout=120,
-    )
-    assert said.stdout.split() == [str(demo)]
+    assert started_anew(named, demo) == str(demo)
+
+
+def test_started_anew_where_it_is_asked_which_shop_it_is_a_plain_start(demo: Path) -> None:
+    assert started_anew(demo) == "None"
 
 
 def test_only_the_demo_says_so(qtbot: QtBot, tmp_path: Path) -> None:

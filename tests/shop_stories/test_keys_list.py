@@ -142,6 +142,20 @@ def test_it_gives_the_cursor_back_to_where_it_was(at: Counter, back: Qt.Key) -> 
         assert (line.cursorPosition(), line.selectedText()) == (3, "")
 
 
+@pytest.mark.parametrize("selected", [(4, 0), (5, 3), (8, -3)])
+def test_the_search_keeps_what_was_selected_and_nothing_more(
+    at: Counter, selected: tuple[int, int]
+) -> None:
+    line = at.find(QLineEdit, "Ask the old jobs")
+    at.type_into(QLineEdit, "Ask the old jobs", "rain on the roof")
+    line.setSelection(*selected) if selected[1] else line.setCursorPosition(selected[0])
+    before = line.cursorPosition(), line.selectedText()
+    press_keys(at, Qt.Key.Key_F1, Qt.Key.Key_F1)
+    assert at.window.focusWidget() is line
+    assert (line.cursorPosition(), line.selectedText()) == before
+    assert line.text() == "rain on the roof"
+
+
 def test_a_job_gives_the_cursor_back_into_its_words_even_those_just_typed(at: Counter) -> None:
     a_job_is_open(at)
     words = at.find(QPlainTextEdit, "Concern")

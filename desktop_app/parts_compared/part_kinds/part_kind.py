@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from types import MappingProxyType
 from typing import Literal, NamedTuple, TypeAlias
 
 from desktop_app.language import as_shown, marked, tr
@@ -17,7 +16,7 @@ Span: TypeAlias = tuple[float | None, float | None]
 ROLES: tuple[Role, ...] = ("same", "restored", "count", "orientation", "word", "limit")
 DIRECTIONS: tuple[Direction, ...] = (marked("bigger"), marked("smaller"))
 COMMON_PRACTICE = marked("common practice, no source")  # written into kinds
-_MOVES_NOTHING: Mapping[str, Direction] = MappingProxyType({})
+_MOVES_NOTHING: Mapping[str, Direction] = {}  # nobody writes into it
 
 
 class Dimension(NamedTuple):

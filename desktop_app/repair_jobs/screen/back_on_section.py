@@ -123,8 +123,11 @@ class BackOnSection(Section):
         self._correction.setPlainText(self._words)
         self._correction.moveCursor(QTextCursor.MoveOperation.End)
         self._correction.save_now()
-        # The button goes: what guards against injury comes next, and then the figures.
-        if not self._list.go_to_open():
+        # The button goes. What guards against injury comes next, a Tab away: until then keys that
+        # are typed on are words. Where all of it is answered, the figures are next.
+        if self._list.show_open():
+            self._correction.setFocus()
+        else:
             self._hours.setFocus()
 
     def _save_correction(self, words: str) -> object:

@@ -118,18 +118,22 @@ class CheckList(QWidget):
         """Put the cursor on the next check without an answer, further down first."""
         words = list(self._lines)
         here = words.index(str(self.sender().property("words")))
-        self._go_to_open(words[here + 1 :] + words[:here])
+        button = self._open_one(words[here + 1 :] + words[:here])
+        if button is not None:
+            button.setFocus(Qt.FocusReason.TabFocusReason)
+            bring_up(button)
 
-    def go_to_open(self) -> bool:
-        """Put the cursor on the first check without an answer; False where there is none."""
-        return self._go_to_open(self._lines)
+    def show_open(self) -> bool:
+        """Bring the first check without an answer into sight; False where there is none.
 
-    def _go_to_open(self, words: Iterable[str]) -> bool:
+        The cursor is not put on an answer there: whoever types on would give it unawares.
+        """
+        button = self._open_one(self._lines)
+        if button is not None:
+            bring_up(button)
+        return button is not None
+
+    def _open_one(self, words: Iterable[str]) -> QPushButton | None:
         left = self.unticked()
         following = next((one for one in words if one in left), None)
-        if following is None:
-            return False
-        button = self._lines[following]["done"]
-        button.setFocus(Qt.FocusReason.TabFocusReason)
-        bring_up(button)
-        return True
+        return None if following is None else self._lines[following]["done"]

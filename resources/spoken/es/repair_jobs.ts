@@ -3173,7 +3173,7 @@
     </message>
     <message>
         <source>Fuel vapour (evaporative)</source>
-        <translation>Vapor de combustible (evaporativo)</translation>
+        <translation>Sistema evaporativo (vapor de combustible)</translation>
     </message>
     <message>
         <source>Cooling and heating</source>

@@ -145,19 +145,19 @@
     </message>
     <message>
         <source>Throttle or pedal position sensor A: circuit</source>
-        <translation>Sensor de posición de mariposa o pedal A: circuito</translation>
+        <translation>Sensor A de posición de mariposa o pedal: circuito</translation>
     </message>
     <message>
         <source>Throttle or pedal position sensor A: range or performance</source>
-        <translation>Sensor de posición de mariposa o pedal A: rango o funcionamiento</translation>
+        <translation>Sensor A de posición de mariposa o pedal: rango o funcionamiento</translation>
     </message>
     <message>
         <source>Throttle or pedal position sensor A: signal low</source>
-        <translation>Sensor de posición de mariposa o pedal A: señal baja</translation>
+        <translation>Sensor A de posición de mariposa o pedal: señal baja</translation>
     </message>
     <message>
         <source>Throttle or pedal position sensor A: signal high</source>
-        <translation>Sensor de posición de mariposa o pedal A: señal alta</translation>
+        <translation>Sensor A de posición de mariposa o pedal: señal alta</translation>
     </message>
     <message>
         <source>Coolant not warm enough for closed-loop fuel control</source>
@@ -401,43 +401,43 @@
     </message>
     <message>
         <source>Crankshaft position sensor A: circuit</source>
-        <translation>Sensor de posición del cigüeñal A: circuito</translation>
+        <translation>Sensor A de posición del cigüeñal: circuito</translation>
     </message>
     <message>
         <source>Crankshaft position sensor A: range or performance</source>
-        <translation>Sensor de posición del cigüeñal A: rango o funcionamiento</translation>
+        <translation>Sensor A de posición del cigüeñal: rango o funcionamiento</translation>
     </message>
     <message>
         <source>Crankshaft position sensor A: signal low</source>
-        <translation>Sensor de posición del cigüeñal A: señal baja</translation>
+        <translation>Sensor A de posición del cigüeñal: señal baja</translation>
     </message>
     <message>
         <source>Crankshaft position sensor A: signal high</source>
-        <translation>Sensor de posición del cigüeñal A: señal alta</translation>
+        <translation>Sensor A de posición del cigüeñal: señal alta</translation>
     </message>
     <message>
         <source>Crankshaft position sensor A: intermittent</source>
-        <translation>Sensor de posición del cigüeñal A: intermitente</translation>
+        <translation>Sensor A de posición del cigüeñal: intermitente</translation>
     </message>
     <message>
         <source>Camshaft position sensor A, bank 1: circuit</source>
-        <translation>Sensor de posición del árbol de levas A, bancada 1: circuito</translation>
+        <translation>Sensor A de posición del árbol de levas, bancada 1: circuito</translation>
     </message>
     <message>
         <source>Camshaft position sensor A, bank 1: range or performance</source>
-        <translation>Sensor de posición del árbol de levas A, bancada 1: rango o funcionamiento</translation>
+        <translation>Sensor A de posición del árbol de levas, bancada 1: rango o funcionamiento</translation>
     </message>
     <message>
         <source>Camshaft position sensor A, bank 1: signal low</source>
-        <translation>Sensor de posición del árbol de levas A, bancada 1: señal baja</translation>
+        <translation>Sensor A de posición del árbol de levas, bancada 1: señal baja</translation>
     </message>
     <message>
         <source>Camshaft position sensor A, bank 1: signal high</source>
-        <translation>Sensor de posición del árbol de levas A, bancada 1: señal alta</translation>
+        <translation>Sensor A de posición del árbol de levas, bancada 1: señal alta</translation>
     </message>
     <message>
         <source>Camshaft position sensor A, bank 1: intermittent</source>
-        <translation>Sensor de posición del árbol de levas A, bancada 1: intermitente</translation>
+        <translation>Sensor A de posición del árbol de levas, bancada 1: intermitente</translation>
     </message>
     <message>
         <source>Ignition coil, no cylinder named: primary or secondary circuit</source>
@@ -569,19 +569,19 @@
     </message>
     <message>
         <source>Fuel level sensor A: circuit</source>
-        <translation>Sensor de nivel de combustible A: circuito</translation>
+        <translation>Sensor A de nivel de combustible: circuito</translation>
     </message>
     <message>
         <source>Fuel level sensor A: range or performance</source>
-        <translation>Sensor de nivel de combustible A: rango o funcionamiento</translation>
+        <translation>Sensor A de nivel de combustible: rango o funcionamiento</translation>
     </message>
     <message>
         <source>Fuel level sensor A: signal low</source>
-        <translation>Sensor de nivel de combustible A: señal baja</translation>
+        <translation>Sensor A de nivel de combustible: señal baja</translation>
     </message>
     <message>
         <source>Fuel level sensor A: signal high</source>
-        <translation>Sensor de nivel de combustible A: señal alta</translation>
+        <translation>Sensor A de nivel de combustible: señal alta</translation>
     </message>
     <message>
         <source>Cooling fan 1: control circuit</source>
@@ -597,15 +597,15 @@
     </message>
     <message>
         <source>Vehicle speed sensor A</source>
-        <translation>Sensor de velocidad del vehículo A</translation>
+        <translation>Sensor A de velocidad del vehículo</translation>
     </message>
     <message>
         <source>Vehicle speed sensor A: range or performance</source>
-        <translation>Sensor de velocidad del vehículo A: rango o funcionamiento</translation>
+        <translation>Sensor A de velocidad del vehículo: rango o funcionamiento</translation>
     </message>
     <message>
         <source>Vehicle speed sensor A: intermittent, erratic or high</source>
-        <translation>Sensor de velocidad del vehículo A: señal intermitente, errática o alta</translation>
+        <translation>Sensor A de velocidad del vehículo: señal intermitente, errática o alta</translation>
     </message>
     <message>
         <source>Brake switch A and B do not agree</source>
@@ -649,11 +649,11 @@
     </message>
     <message>
         <source>Air conditioning pressure sensor A: signal low</source>
-        <translation>Sensor de presión del aire acondicionado A: señal baja</translation>
+        <translation>Sensor A de presión del aire acondicionado: señal baja</translation>
     </message>
     <message>
         <source>Air conditioning pressure sensor A: signal high</source>
-        <translation>Sensor de presión del aire acondicionado A: señal alta</translation>
+        <translation>Sensor A de presión del aire acondicionado: señal alta</translation>
     </message>
     <message>
         <source>Power steering pressure sensor: range or performance</source>
@@ -713,7 +713,7 @@
     </message>
     <message>
         <source>Air conditioning clutch relay: control circuit</source>
-        <translation>Relé del embrague del aire acondicionado: circuito de control</translation>
+        <translation>Relé del embrague del compresor del aire acondicionado: circuito de control</translation>
     </message>
     <message>
         <source>Glow plug control module: circuit</source>

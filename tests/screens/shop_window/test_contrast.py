@@ -103,19 +103,24 @@ def test_the_ring_of_the_focus_is_seen_around_a_button(
 
 
 @pytest.mark.parametrize("look", ["light", "dark", "high contrast"])
-def test_what_was_chosen_and_is_locked_can_be_read(
+def test_what_was_chosen_and_is_locked_is_told_from_what_was_not(
     qtbot: QtBot, qapp: QApplication, look: str
 ) -> None:
-    button = QPushButton("█████")
-    button.setCheckable(True)
-    button.setChecked(True)
-    button.setEnabled(False)
-    qtbot.addWidget(button)
+    page = QWidget()
+    row = QVBoxLayout(page)
+    chosen, other = buttons = QPushButton("█████"), QPushButton("█████")
+    for button in buttons:
+        button.setCheckable(True)
+        button.setChecked(button is chosen)
+        button.setEnabled(False)
+        row.addWidget(button)
+    qtbot.addWidget(page)
     try:
         dress(qapp, look)
-        button.show()
-        seen, middle = button.grab().toImage(), button.height() // 2
-        words, fill = (seen.pixelColor(x, middle).name() for x in (button.width() // 2, 6))
+        page.show()
+        seen, middle = chosen.grab().toImage(), chosen.height() // 2
+        words, fill = (seen.pixelColor(x, middle).name() for x in (chosen.width() // 2, 6))
         assert contrast(words, fill) > 4.5
+        assert contrast(fill, other.grab().toImage().pixelColor(6, middle).name()) > 3
     finally:
         dress(qapp, "light")
