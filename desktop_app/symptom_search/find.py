@@ -66,7 +66,7 @@ def find(
         counted = commonest_fixes(about, asked.today)
         mended = stored.mended_by(connection, [one.newest for one in counted])
     names = {kind.id: kind.name for kind in kinds.values()}
-    finder = ReasonFinder(asked.words, plain, names, asked.telling_conditions)
+    finder = ReasonFinder(asked.words, plain, names)
     hits = _hits(finder, asked, named, chosen, seen)
     return Found(
         text=text,

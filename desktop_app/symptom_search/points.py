@@ -11,9 +11,7 @@ A job's score is the sum of what holds for it:
       about 1 in a usual field) and times its fit (1, joined or parted 0.9, near 0.6)
     settled, and nothing was wrong 1, came back -1
 
-Only what speaks for it lets a job be found; what became of it orders what is found, and so do
-conditions. Where nothing but conditions and words was understood, a same condition lets a job be
-found as well: one word that nobody knows hides no job that it happened to in the rain.
+Only what speaks for it lets a job be found; conditions and what became of it order what is found.
 Values are our own. They are counted in whole hundred-thousandths, so that every way of adding
 them up gives the same.
 """

@@ -58,20 +58,15 @@ class ReasonFinder:
     """Finds the reasons for jobs against one question; remembers words it has compared before.
 
     `plain` gives the names of the question's symptoms and of their neighbours, `parts` those of
-    the part kinds; a job with a `telling` condition is not weak.
+    the part kinds.
     """
 
     def __init__(
-        self,
-        words: Sequence[AskedWord],
-        plain: Mapping[str, str],
-        parts: Mapping[str, str],
-        telling: Collection[str] = (),
+        self, words: Sequence[AskedWord], plain: Mapping[str, str], parts: Mapping[str, str]
     ) -> None:
         self._words = words
         self._plain = plain
         self._parts = parts
-        self._telling = frozenset(telling)
         self._all_words = sum(word.weight for word in words)
         self._fits: dict[str, tuple[tuple[int, int], ...]] = {}
         self._whole: dict[str, list[tuple[int, int]]] = {}
@@ -113,8 +108,6 @@ class ReasonFinder:
 
     def _is_weak(self, evidence: Evidence, said: Collection[int]) -> bool:
         if len(said) > 1 or any(getattr(evidence, name) for name in _STRONG):
-            return False
-        if not self._telling.isdisjoint(evidence.happens):
             return False
         return sum(self._words[place].weight for place in said) < LEAST_SAID * self._all_words
 

@@ -1,4 +1,4 @@
-"""Past jobs by what is asked: numbers and cars named, the newest of a symptom, code, condition.
+"""Past jobs by what a question names: numbers, cars; and the newest of a symptom, code or part.
 
 Every look-up goes through an index and has an end, so that it costs the same in a long history.
 """
@@ -12,7 +12,6 @@ from sqlalchemy import Connection, select
 
 from desktop_app.language import as_written, tr
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.repair_jobs.concern_conditions import condition_as_written
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Vehicle, Visit
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import LENGTH as VIN_LENGTH
@@ -20,7 +19,6 @@ from desktop_app.repair_jobs.vin import matching_vin
 from desktop_app.shop_record.databases.dialect_search import Wanted, newest
 from desktop_app.shop_record.databases.listed import among
 from desktop_app.symptom_search.question import Name, Piece
-from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index.asked import Asked
 
 MOST_OF_ONE = 300  # jobs taken for one symptom, code, part or car: the newest
@@ -96,10 +94,6 @@ def newest_candidates(connection: Connection, asked: Asked) -> set[int]:
     ):
         for one in wanted:
             found.update(connection.scalars(query.where(value == one).limit(most)))
-    for condition in asked.telling_conditions:
-        words = plain_words(condition_as_written(condition)).split()
-        told = [Wanted(whole=(word,), column="conditions") for word in words]
-        found.update(newest(connection, told, MOST_OF_ONE))
     return found
 
 

@@ -53,7 +53,7 @@ def points_of(job: JobEntry, asked: Asked, lengths: Lengths) -> int | None:
     elif job.vehicle in asked.vehicles:
         units += points.UNIT * points.NAMED_CAR
     units += sum(word.weight * word_value(job, word, lengths) for word in asked.words)
-    if units <= 0 and not having(entry.HAPPENS, asked.telling_conditions):
+    if units <= 0:
         return None
     units += points.UNIT * points.SAME_CONDITION * having(entry.HAPPENS, asked.conditions)
     units += points.UNIT * points.NEVER_CONDITION * having(entry.NEVER, asked.conditions)

@@ -13,7 +13,7 @@ from sqlalchemy import insert
 
 from desktop_app.commands.finding import find as find_command
 from desktop_app.commands.shop_place import kinds_of, open_place
-from desktop_app.repair_jobs.stored import Job, JobCondition, JobSymptom, TroubleCode, Visit
+from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Visit
 from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
@@ -93,20 +93,6 @@ def test_the_newest_jobs_are_found_before_there_is_an_index(record: ShopRecord) 
     assert not found.of_all
     assert "not yet over all" in found.counted_over()
     assert index_is_behind(record)
-
-
-@pytest.mark.parametrize(
-    ("condition", "text"), [("rain", "zebra wet "), ("wash", "zebra car wash ")]
-)
-def test_jobs_of_a_condition_are_found_before_there_is_an_index(
-    record: ShopRecord, condition: str, text: str
-) -> None:
-    def tick(deed: Deed) -> None:
-        deed.add(JobCondition, job_id=7, condition=condition, happens=1)
-
-    record.do("Tick", tick)
-    assert 7 in [hit.job_id for hit in ask(record, text, 500).hits]
-    assert not ask(record, text).of_all
 
 
 def test_with_the_index_every_matching_job_is_counted(record: ShopRecord, place: Path) -> None:

@@ -275,33 +275,6 @@ def test_little_words_find_no_job(some_jobs: OldJobs, text: str) -> None:
     assert (found.hits, found.weak) == ((), ())
 
 
-@pytest.mark.parametrize("text", ["It is jumping in the rain", "zebra when it is wet "])
-def test_a_condition_finds_its_jobs_beside_a_word_that_nobody_knows(
-    old_jobs: OldJobs, text: str
-) -> None:
-    old_jobs.job("battery flat, needed a jump")
-    old_jobs.job("splutters in the rain", happens=("rain",))
-    old_jobs.job("coughs", happens=("rain", "cold"))
-    old_jobs.job("coughs too", never=("rain",))
-    found = old_jobs.find(text)
-    why = {hit.number: hit.why for hit in found.hits}
-    assert "happens: rain" in why["J-002"]
-    assert "happens: rain" in why["J-003"]
-    assert "J-004" not in old_jobs.numbers(text)
-
-
-def test_a_condition_finds_no_job_of_another_fault_than_was_told(old_jobs: OldJobs) -> None:
-    old_jobs.job("splutters", happens=("rain",))
-    old_jobs.job("clutch slips")
-    found = old_jobs.find("clutch slips in the rain")
-    assert [hit.number for hit in found.hits] == ["J-002"]
-
-
-def test_what_is_said_of_any_fault_finds_no_job(old_jobs: OldJobs) -> None:
-    old_jobs.job("splutters", happens=("random", "always"))
-    assert old_jobs.numbers("zebra sometimes, stripes all the time ") == []
-
-
 def test_jobs_with_one_word_of_many_stand_apart(some_jobs: OldJobs) -> None:
     found = some_jobs.find("odd trim around the relay cover rattles ")
     assert found.hits == ()

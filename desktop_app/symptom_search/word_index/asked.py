@@ -6,8 +6,6 @@ from typing import NamedTuple
 
 from desktop_app.symptom_search.points import WHOLE_FIT
 
-_ANY_FAULT = frozenset(("random", "always"))  # said of any fault: they find no job
-
 
 class Way(NamedTuple):
     """One way for a word to stand in a job: all these terms, or one that begins so."""
@@ -49,11 +47,3 @@ class Asked(NamedTuple):
     numbered: tuple[int, ...] = ()
     vehicles: tuple[int, ...] = ()
     kept: Kept = Kept()
-
-    @property
-    def telling_conditions(self) -> tuple[str, ...]:
-        """The conditions that let a job be found: none where more than they was understood."""
-        more = (self.groups, self.near_groups, self.codes, self.parts, self.numbered, self.vehicles)
-        if any(more):
-            return ()
-        return tuple(one for one in self.conditions if one not in _ANY_FAULT)

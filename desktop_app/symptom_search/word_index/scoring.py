@@ -74,7 +74,7 @@ def score(part: Part, asked: Asked) -> Scored:
         _add_where(points, parts, SAME_PART)
     named = _add_named(arrays, points, asked)
     all_words = _add_words(arrays, points, asked.words)
-    found = (points > 0) | with_any(arrays, entry.HAPPENS, asked.telling_conditions)
+    found = points > 0
     if part.alive is not None:
         found &= part.alive
     _keep(arrays, found, asked.kept)

@@ -25,7 +25,6 @@ class Written(Sought):
         old = write_old_jobs(shop)
         desk, page = Desk(shop), QWidget()
         super().__init__(bot, desk, page)
-        self.old = old
         self.words = QPlainTextEdit()
         self.similar = SimilarJobs(desk, OldJobs(shop, lambda: old.words, lambda: old.kinds))
         self.own_job: int | None = None
@@ -75,12 +74,6 @@ def test_one_word_says_too_little(at: Written) -> None:
     at.words.selectAll()
     at.bot.keyClicks(at.words, "it squeals")
     at.bot.waitUntil(lambda: at.numbers() == [])
-
-
-def test_a_condition_brings_its_jobs_beside_a_word_that_nobody_knows(at: Written) -> None:
-    at.old.job("splutters", happens=("rain",))
-    at.bot.keyClicks(at.words, "it is jumping in the rain")
-    at.bot.waitUntil(lambda: at.numbers() == ["J-007"])
 
 
 def test_a_click_opens_the_job_and_so_does_enter(at: Written) -> None:
