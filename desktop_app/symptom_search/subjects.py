@@ -63,16 +63,14 @@ class Subjects:
         """Tell it of the words at some places; those at `taken` ones say something of their own."""
         own = self._things_of(group)
         for place in places:
-            before = place - 1
+            before = _subject_of(clause, place)
             if before >= 0 and before not in places:
                 other = clause[before]
                 if other in self._which.get(clause[place], ()) and other not in own:
                     return True
         if len(places) > 1 or not places[0]:
             return False
-        subject = places[0] - 1
-        if subject and clause[subject] in _BETWEEN:
-            subject -= 1
+        subject = _subject_of(clause, places[0])
         system = self._system_of.get(clause[subject])
         if system is None or subject in taken or clause[subject] in own:
             return False
@@ -85,3 +83,8 @@ class Subjects:
             told = map(self._reader.words, self._phrases.get(group, ()))
             own = self._own[group] = self._known.intersection(chain.from_iterable(told))
         return own
+
+
+def _subject_of(clause: Sequence[str], place: int) -> int:
+    """Return the place of what may be the subject of a word, -1 where nothing stands before it."""
+    return place - 2 if place > 1 and clause[place - 1] in _BETWEEN else place - 1

@@ -31,6 +31,16 @@ def heard(words: Vocabulary, text: str) -> list[str]:
         ("pedal goes to the floor", ["brake-soft"]),
         ("clutch pedal goes to the floor", ["shift-manual"]),
         ("handbrake does not hold", ["parking-brake"]),
+        ("it always jumps when accelerating", ["jerking"]),
+        ("temperature gauge jumps up hills", ["gauge-wrong"]),
+        ("the rev counter needle jumps when pulling", ["gauge-wrong"]),
+        ("needle suddenly jumps when accelerating", ["gauge-wrong"]),
+        ("timing chain jumps when accelerating", []),
+        ("belt jumps off when accelerating", []),
+        ("steering wheel jumps when accelerating", []),
+        ("jumps out of second when accelerating", ["shift-manual"]),
+        ("starts fine after cooling down", []),
+        ("it starts when cooled down", []),
     ],
 )
 def test_a_word_is_told_of_the_thing_before_it(
