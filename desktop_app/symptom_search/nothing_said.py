@@ -1,76 +1,121 @@
-"""What is told not to happen, put plainly: "fine" for "nothing", "never does it" or "goes away"."""
+"""What is told not to happen under a condition: "dry days nothing", "gone when it is warm".
+
+A tick too many is seen and taken out; one that is missing nobody sees. So it is read only where a
+piece of a sentence tells nothing but that and a circumstance.
+"""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from functools import cache, lru_cache
+from collections.abc import Callable, Iterable, Iterator
+from functools import lru_cache
+from typing import NamedTuple
 
-from desktop_app.symptom_search.well_said import IN_CLAUSE, UNDER
+# How the car is and goes. Of what the driver does ("in gear nothing", "braking: nothing"), and of
+# the morning, "nothing" may be the fault itself.
+_CIRCUMSTANCES = """cold hot warming dry damp rain freezing hot-day idle steady low-speed high-speed
+    smooth rough bump after-minutes"""
+CIRCUMSTANCES = frozenset(_CIRCUMSTANCES.split())
+# Of these too somebody tells when it happens, and then that it is gone.
+STARTS = frozenset(("first-start", "first-minute", "after-standing"))
+
+
+class Told(NamedTuple):
+    """Whether a piece of a text tells when it happens, and whether that is all that it tells."""
+
+    when: bool
+    alone: bool
+
 
 # Most texts have none of these; they are read as they are.
 _PERHAPS = re.compile(
     r"\b(?:nothing|none|not|no|never|\w+n['’]?t|gone|away|disappear|vanish)", re.I
 )
-_SENTENCE = re.compile(r"[^.;!?\n]+")
-_ENDS = r"(?=\s*(?:$|[:,()]))"
-_OF_IT = r"(?:the|this|my|her|his) (?:car|vehicle|dash)\b|it\b"
-_BEFORE = rf"(?=\s+{UNDER}\b(?!\s+(?:{_OF_IT})))"
-_START = rf"(?:^|[:,(]|\bbut\b|\band\b)\s*{UNDER}\b"
-# "Turn the key: nothing" tells of the fault, as does all else that a hand works and waits for.
-_ANSWER = (
-    r"\b(?:keys?|button|starter|crank\w*|turn(?:s|ed)? (?:it )?over|lever|reverse|switch\w*|beam"
-    r"|demister|heater|blower|fan|a/?c|wipers?|(?:press|push|step|pump)\w*|foot down|floor it)\b"
-    r"|\b(?:do|does|did|gets?|got|gives?|gave|shows?|says?|for|to|has|have|had|almost) nothing\b"
-    r"|\b(?:then|and) nothing\s*(?:$|[:,()])"
+# What does nothing, or gives none, has that fault: "cold: nothing, just clicks".
+_WAITED_FOR = re.compile(
+    r"\b(?:(?:re)?start|crank|click|dead|keys?\b|button|turn\w*(?: it)? over|batter|switch|lever"
+    r"|heat|demist|blow|fan\b|a/?c\b|air|wiper|horn|radio|power|assist|pressure|charg|boost)",
+    re.I,
 )
+# What is well, or lacking already, is no trouble that could be gone: "no first gear cold".
+_NO_TROUBLE = re.compile(
+    r"\b(?:fine|ok|okay|good|well|all ?right|perfect|normal|smooth|works?|bites?"
+    r"|nothing|none|no|not|never|without|cannot|\w+n['’]?t)\b",
+    re.I,
+)
+_APART = re.compile(
+    r"([.;:!?,\n()]+|\s[-–]\s|\bbut\b"
+    r"|\band\b(?=\s+(?:nothing|none|gone|in|on|at|when|if|once)\b))",
+    re.I,
+)
+_SENTENCE_ENDS = re.compile(r"[.;!?\n]")
+_SAY_LITTLE = re.compile(r"\b(?:days?|weather|all|then|once|(?:as|so) (?:soon|long) as)\b", re.I)
+
 _HAS_NOT = r"(?:has|have|had)(?:n['’]?t| not)(?: ever)?"
 _DENIED = rf"(?:never|(?:do|does|did|wo|would)(?:n['’]?t| not)(?: ever)?|will not|{_HAS_NOT})"
 _DO_IT = r"\s+(?:happens?|happened|(?:do|does|did|done)\s+(?:it|that|this))(?: at all| once)?"
-_GONE = r"(?:goes away|went away|go away|is gone|has gone|disappear(?:s|ed)?|vanish(?:es|ed)?)"
+_NEVER_DOES_IT = re.compile(rf"\b{_DENIED}{_DO_IT}(?=\s*(?:$|[.;:!?,\n()]))", re.I)
 
-_TURNS: tuple[tuple[str, str], ...] = (
-    # "Cold it never does it"; of what comes after, "has not" alone is not read as a denial.
-    (rf"\b(?:{_DENIED}{_DO_IT}{_ENDS}|{_HAS_NOT}{_DO_IT}{_BEFORE})", "fine"),
-    # "Gone when dry" and "when dry it goes away", not "rattles cold and goes away".
-    (rf"(^\s*|[:,(]\s*|\b(?:it|this|that)\s+)(?:{_GONE}|gone){_BEFORE}", r"\1fine"),
-    (rf"({_START}{IN_CLAUSE}{{0,40}}\b(?:it|this|that)\s+){_GONE}{_ENDS}", r"\1fine"),
-    # "In the dry no", "cold: never", "when it is dry it does not".
-    (
-        rf"({_START}(?:\s+[\w'’]+){{0,3}})\s*[:,]?\s+"
-        rf"(?:no|never|not at all|not once|(?:it|she|he) (?:does|did)(?:n['’]?t| not)){_ENDS}",
-        r"\1 fine",
+_NOTHING = (
+    r"(?:there(?:['’]?s| is| was) )?(?:nothing|none|not a thing)(?: of (?:it|that))?"
+    r"(?: happens)?(?: at all| whatsoever)?"
+)
+_NO = r"(?:no|never|not at all|not once|(?:it|she|he) (?:does|did)(?:n['’]?t| not))"
+_GONE = r"(?:goes away|went away|(?:(?:is|has|['’]s) )?gone|disappear(?:s|ed)?|vanish(?:es|ed)?)"
+_TROUBLE = (
+    r"(?P<trouble>it|this|that|(?:the|this|that|its) (?:noise|sound|smell|smoke|vibration|shak\w+"
+    r"|wobble|shudder|judder|rattl\w+|knock\w*|squeal\w*|squeak\w*|whine|hum|misfire|trouble"
+    r"|problem|issue|fault|symptom)s?)"
+)
+_WAYS = (
+    re.compile(
+        rf"(?P<when>.{{1,60}}?)(?<!then)\s+(?:{_NOTHING}|{_NO}|{_TROUBLE}\s*{_GONE})\s*", re.I
+    ),
+    re.compile(
+        rf"\s*(?:{_NOTHING}|(?:{_TROUBLE}\s*)?(?:{_GONE}|\b{_HAS_NOT}{_DO_IT}))"
+        r"\s+(?P<when>.{1,60})",
+        re.I,
     ),
 )
-_NOTHING = (
-    rf"\b(?:(?:nothing|none)(?: at all| whatsoever)?(?:{_ENDS}|{_BEFORE})|not a thing{_ENDS})"
-)
+# "Cold: nothing" is one piece.
+_JOINED = re.compile(rf"[ ]*[,:–-][ ]+(?=(?:{_NOTHING}|{_NO})\s*(?:$|[.;:!?,\n()]|but\b))", re.I)
 
 
 @lru_cache(256)  # a text is read again for each of its words while it is typed
-def nothing_plain(text: str) -> str:
-    """Return the text with "fine" for each way of saying that it does not happen then."""
+def nothing_plain(text: str, read: Callable[[str], Told]) -> str:
+    """Return the text without the pieces that tell of circumstances that nothing happens then.
+
+    "Never does it", of which nobody speaks otherwise, becomes "fine" wherever it is told.
+    """
     if not _PERHAPS.search(text):
         return text
-    return _SENTENCE.sub(lambda sentence: _plain(sentence[0]), text)
+    text = _NEVER_DOES_IT.sub("fine", text)
+    if _WAITED_FOR.search(text):
+        return text
+    pieces = _APART.split(_JOINED.sub(" ", text))  # every other one is what parts them
+    nothing = [next(filter(None, (way.fullmatch(one) for way in _WAYS)), None) for one in pieces]
+    return "".join(_kept(pieces, nothing, read)) if any(nothing) else text
 
 
-def _plain(sentence: str) -> str:
-    for put in _turns():
-        sentence = put(sentence)
-    return sentence
+def _kept(
+    pieces: Iterable[str], nothing: Iterable[re.Match[str] | None], read: Callable[[str], Told]
+) -> Iterator[str]:
+    """Yield the pieces, but not those of nothing that come first, or after when it does happen.
 
-
-@cache
-def _turns() -> tuple[Callable[[str], str], ...]:
-    """Return what puts each turn plainly; made when it is first asked for, not at the start."""
-
-    def turn(pattern: str, plain: str) -> Callable[[str], str]:
-        found = re.compile(pattern, re.I)
-        return lambda sentence: found.sub(plain, sentence)
-
-    answer, nothing = re.compile(_ANSWER, re.I), turn(_NOTHING, "fine")
-    return (
-        *(turn(pattern, plain) for pattern, plain in _TURNS),
-        lambda sentence: sentence if answer.search(sentence) else nothing(sentence),
-    )
+    After anything else ("horn: nothing when wet") it is another thing that does nothing.
+    """
+    in_text: bool | None = None  # whether it was told when it happens; None before anything is
+    in_sentence: bool | None = None
+    well = False
+    for piece, told in zip(pieces, nothing, strict=True):
+        before = in_text if in_sentence is None else in_sentence
+        of_trouble = told and (before is not False or (told["trouble"] and not well))
+        if told and of_trouble and read(_SAY_LITTLE.sub(" ", told["when"])).alone:
+            continue
+        yield piece
+        if _APART.fullmatch(piece):
+            in_sentence = None if _SENTENCE_ENDS.search(piece) else in_sentence
+        elif piece.strip():
+            is_well = _NO_TROUBLE.search(piece) is not None
+            happens, well = read(piece).when and not is_well, well or is_well
+            in_sentence, in_text = happens or bool(in_sentence), happens or bool(in_text)

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from desktop_app.symptom_search.all_well import unwell_denials, well_places
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
-from desktop_app.symptom_search.nothing_said import nothing_plain
+from desktop_app.symptom_search.nothing_said import CIRCUMSTANCES, STARTS, Told, nothing_plain
 from desktop_app.symptom_search.phrase_slips import PhraseSlips
 from desktop_app.symptom_search.subjects import Subjects
 from desktop_app.symptom_search.told_words import WordReader, stem
@@ -109,13 +109,27 @@ class PhraseFinder:
 
     def find(self, text: str) -> list[Found]:
         """Return what is found, in the order in which it is told."""
+        if self._conditions:
+            text = well_plain(nothing_plain(text, self._when))
+        return sorted(self._found_in(text), key=lambda one: (one.clause, one.place))
+
+    def _when(self, piece: str) -> Told:
+        """Tell of a piece of a text whether it tells when it happens, and whether that alone."""
+        found = self._found_in(piece)
+        circumstances = [one for one in found if one.id in CIRCUMSTANCES]
+        words = sum(one.words for one in circumstances)
+        return Told(
+            when=bool(circumstances) or any(one.id in STARTS for one in found),
+            alone=bool(words) and words == sum(map(len, _clauses(self._reader, piece))),
+        )
+
+    def _found_in(self, text: str) -> list[Found]:
         found: list[Found] = []
-        plain = well_plain(nothing_plain(text)) if self._conditions else text
-        for number, clause in enumerate(_clauses(self._reader, plain)):
+        for number, clause in enumerate(_clauses(self._reader, text)):
             short = len(clause) <= _LONGEST_REMEMBERED
             told = self._remembered(clause) if short else self._in_clause(clause)
             found += [one._replace(clause=number) for one in told] if number else told
-        return sorted(found, key=lambda one: (one.clause, one.place))
+        return found
 
     def meanings(self, word: str) -> frozenset[str]:
         """Return what may stand for a compared word within a phrase, itself among it."""

@@ -275,6 +275,15 @@ def test_little_words_find_no_job(some_jobs: OldJobs, text: str) -> None:
     assert (found.hits, found.weak) == ((), ())
 
 
+@pytest.mark.parametrize(
+    "text", ["hood latch cold ", "radio crackles when cold ", "The alarm goes off in the cold "]
+)
+def test_a_condition_lets_no_job_stand_among_the_hits(old_jobs: OldJobs, text: str) -> None:
+    old_jobs.job("splutters", happens=("cold",))
+    old_jobs.job("misses", happens=("cold", "rain"))
+    assert old_jobs.find(text).hits == ()  # the word "cold" alone is a weak sign of them
+
+
 def test_jobs_with_one_word_of_many_stand_apart(some_jobs: OldJobs) -> None:
     found = some_jobs.find("odd trim around the relay cover rattles ")
     assert found.hits == ()
