@@ -14,7 +14,7 @@ import subprocess
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import count
 from pathlib import Path
 from typing import Any
@@ -166,10 +166,10 @@ def copy_shop(folder: Path, to: Path) -> Path:
         place = read_place(folder)
         name = f"{place.address.database}_{next(_COPIES)}"
         with psycopg.connect(
-            **replace(place.address, database="postgres").parameters(), autocommit=True
+            **place.address._replace(database="postgres").parameters(), autocommit=True
         ) as connection:
             said = f"CREATE DATABASE {name} TEMPLATE {place.address.database} STRATEGY file_copy"
             connection.execute(said)  # type: ignore[call-overload]
         MADE.append(name)
-        write_place(to, replace(place, address=replace(place.address, database=name)))
+        write_place(to, place._replace(address=place.address._replace(database=name)))
     return to

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -238,7 +237,7 @@ def test_who_only_reads_is_told_so_at_the_start(here: ShopRecord, server: Server
     server.sql("CREATE ROLE only_looks LOGIN")
     for said in ("GRANT USAGE ON SCHEMA public", "GRANT SELECT ON ALL TABLES IN SCHEMA public"):
         server.sql(f"{said} TO only_looks", address.database)
-    write_place(here.folder, ServerPlace(replace(address, user="only_looks")))
+    write_place(here.folder, ServerPlace(address._replace(user="only_looks")))
     reader = open_place(here.folder)
     said = first_look(reader)
     assert isinstance(said, ShopUnwritable)
