@@ -3173,7 +3173,7 @@
     </message>
     <message>
         <source>Fuel vapour (evaporative)</source>
-        <translation>Sistema evaporativo (vapor de combustible)</translation>
+        <translation>Sistema evaporativo</translation>
     </message>
     <message>
         <source>Cooling and heating</source>
