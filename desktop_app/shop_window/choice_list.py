@@ -13,11 +13,10 @@ from PySide6.QtWidgets import (
     QStyledItemDelegate,
     QStyleOptionComboBox,
     QStylePainter,
-    QToolTip,
     QWidget,
 )
 
-from desktop_app.shop_window.texts import tooltip
+from desktop_app.shop_window.said_whole import say_whole
 
 SPARE = 4  # pixels that words take beyond what the style reckons with
 
@@ -61,8 +60,7 @@ class ChoiceList(QComboBox):
         self.initStyleOption(option)
         if self._elided(option) == option.currentText:
             return super().event(event)
-        lines = (tooltip(self.currentText()), self.toolTip())
-        QToolTip.showText(event.globalPos(), "<br>".join(filter(None, lines)), self)
+        say_whole(self, event, self.currentText())
         return True
 
     def _elided(self, option: QStyleOptionComboBox) -> str:

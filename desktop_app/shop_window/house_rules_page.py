@@ -17,17 +17,17 @@ from desktop_app.shop_record.house_rules import RuleSaid, all_rules, change_rule
 from desktop_app.shop_record.rule_words import HEADINGS, rule_words, value_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField, WordsField
+from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import ReadingPage, Section
-from desktop_app.shop_window.refused_drafts import RefusedDrafts
+from desktop_app.shop_window.refused_drafts import KeepsRefused, RefusedDrafts
 
 ReadMoney = Callable[[str], int | None]  # the cents that are typed; ShopTrouble where none are
 CENTS = "_cents"
 LITTLE = 500  # cents; less is asked about: it may have been typed in another unit
 
 
-class HouseRulesPage(ReadingPage):
+class HouseRulesPage(KeepsRefused, ReadingPage):
     """The rules under their headings; each saves itself and says what it accepts if it refuses.
 
     `headings` are those that are asked for, where not all of them are.
@@ -51,10 +51,6 @@ class HouseRulesPage(ReadingPage):
         self._show()
         self._refused = RefusedDrafts(desk)
         self._refused.begin("refused-rules", self)
-
-    def typing_rested(self, field: LineField | WordsField) -> None:
-        """Keep what was not accepted in a field."""
-        self._refused.keep(field)
 
     def came_here(self) -> None:
         """Show the rules as they are now."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 
 from PySide6.QtWidgets import QScrollArea, QWidget
 
@@ -32,8 +32,5 @@ def held_in_sight(widget: QWidget | None) -> Iterator[None]:
         return
     from desktop_app.shop_window.page import ReadingPage
 
-    if isinstance(page, ReadingPage):
-        with page.held_still():
-            yield
-    else:
+    with page.held_still() if isinstance(page, ReadingPage) else nullcontext():
         yield

@@ -60,6 +60,20 @@ class RefusedDrafts:
         return self._desk.why_shut is not None or self._desk.record.away is not None
 
 
+class KeepsRefused:
+    """A page that keeps what was not accepted in its fields; see `saves_itself.tell_page`."""
+
+    _refused: RefusedDrafts
+
+    def typing_rested(self, field: LineField | WordsField) -> None:
+        """Keep what was not accepted in a field, for what is shown."""
+        self._refused.keep(field)
+
+    def part_came(self, part: QWidget) -> None:
+        """Put back what was not accepted in the fields of a part that has come onto the page."""
+        self._refused.bring_back(part)
+
+
 def _place(field: QWidget) -> str:
     """Return the name of a field; of one in a row among others with the row's own."""
     name, above = field.accessibleName(), field.parentWidget()

@@ -10,10 +10,9 @@ from PySide6.QtWidgets import (
     QStyle,
     QStyleOptionButton,
     QStylePainter,
-    QToolTip,
 )
 
-from desktop_app.shop_window.texts import tooltip
+from desktop_app.shop_window.said_whole import say_whole
 
 _LEAST = 16  # letters that are read in any case
 
@@ -43,8 +42,7 @@ class ShortButton(QPushButton):
             return super().event(event)
         if self._shown(self._option()) == self.text():
             return super().event(event)
-        lines = (tooltip(self._words), self.toolTip())
-        QToolTip.showText(event.globalPos(), "<br>".join(filter(None, lines)), self)
+        say_whole(self, event, self._words)
         return True
 
     def _option(self) -> QStyleOptionButton:

@@ -23,15 +23,15 @@ from desktop_app.part_photos.screen.card_row import CardRow, DamagedCardRow
 from desktop_app.part_photos.stored_cards import AnyCard, DamagedCard, cards_by_id
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, WordsField
+from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import CARD
-from desktop_app.shop_window.refused_drafts import RefusedDrafts
+from desktop_app.shop_window.refused_drafts import KeepsRefused, RefusedDrafts
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
-class BenchCardPage(ReadingPage):
+class BenchCardPage(KeepsRefused, ReadingPage):
     """Three pictures, a card to print, and the cards that the shop has."""
 
     def __init__(self, desk: Desk, follow: Follow | None = None) -> None:
@@ -79,10 +79,6 @@ class BenchCardPage(ReadingPage):
         for row in self._rows.values():
             if isinstance(row, CardRow):
                 row.keep_draft()
-
-    def typing_rested(self, field: LineField | WordsField) -> None:
-        """Keep what was not accepted in a field."""
-        self._refused.keep(field)
 
     def _how_to(self) -> Section:
         section = Section(tr("How it is used"))

@@ -18,12 +18,12 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField, WordsField
+from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.jumped_page import jump_buttons
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage
-from desktop_app.shop_window.refused_drafts import RefusedDrafts
+from desktop_app.shop_window.refused_drafts import KeepsRefused, RefusedDrafts
 from desktop_app.shop_window.texts import tooltip
 
 LONGEST = 120  # letters of a car's name in the head
@@ -33,7 +33,7 @@ HeadLine = Callable[[JobView], str]
 MaybeBack = Callable[[int], Sequence[tuple[int, str]]]
 
 
-class JobPage(QWidget):
+class JobPage(KeepsRefused, QWidget):
     """The head with the job's number and car, a row to jump by, and the sections."""
 
     job_wanted = Signal(int)
@@ -121,14 +121,6 @@ class JobPage(QWidget):
         waits = line.unsaved() and self._desk.record.away is None
         if not line.makes_rows and not waits:
             line.focusNextChild()
-
-    def typing_rested(self, field: LineField | WordsField) -> None:
-        """Keep what was not accepted in a field, for the job that is shown."""
-        self._refused.keep(field)
-
-    def part_came(self, part: QWidget) -> None:
-        """Put back what was not accepted in the fields of a part that has come onto the page."""
-        self._refused.bring_back(part)
 
     def number(self) -> str:
         """Return the number of the job that is shown."""

@@ -36,12 +36,12 @@ from desktop_app.returns_watched.waiting import (
 )
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField, WordsField, save_everything
+from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.place_names import BACK
-from desktop_app.shop_window.refused_drafts import RefusedDrafts
+from desktop_app.shop_window.refused_drafts import KeepsRefused, RefusedDrafts
 from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
@@ -56,7 +56,7 @@ MATTERS = frozenset(
 )
 
 
-class ItsBackPage(QWidget):
+class ItsBackPage(KeepsRefused, QWidget):
     """The page; `job_chosen` carries the id of a job to open, `waiting` how many wait."""
 
     job_chosen = Signal(int)
@@ -327,14 +327,6 @@ class ItsBackPage(QWidget):
             old.deleteLater()
         self._right.column.addWidget(sheet)
         sheet.show()
-
-    def typing_rested(self, field: LineField | WordsField) -> None:
-        """Keep what was not accepted in a field, for the return that is shown."""
-        self._refused.keep(field)
-
-    def part_came(self, part: QWidget) -> None:
-        """Put back what was not accepted in the fields of a part that has come onto the page."""
-        self._refused.bring_back(part)
 
     @Slot()
     def _settle(self) -> None:
