@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from math import sqrt
-from statistics import NormalDist
 
 Interval = tuple[float, float]
+
+_OF_95 = 1.9599639845400536  # the factor of 0.95, as the line that works it out gives it
 
 
 def normal_factor(coverage: float) -> float:
@@ -15,6 +16,10 @@ def normal_factor(coverage: float) -> float:
     """
     if not 0 < coverage < 1:
         raise ValueError(f"{coverage} is not a coverage")
+    if coverage == 0.95:  # the usual one, without loading what works it out
+        return _OF_95
+    from statistics import NormalDist
+
     return NormalDist().inv_cdf(0.5 + coverage / 2)
 
 

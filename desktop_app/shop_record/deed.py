@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, delete, insert, select, update
@@ -16,6 +15,10 @@ from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 
 Values = Mapping[str, Any]
+
+
+def _tell_nobody(done: int, of: int) -> None:
+    """Hear how far a deed is."""
 
 
 class RowChange(NamedTuple):
@@ -39,7 +42,6 @@ class Done(NamedTuple):
     made: int | None = None
 
 
-@dataclass(slots=True)
 class Deed:
     """The open transaction of one deed; every write goes through it so that it is remembered.
 
@@ -48,12 +50,15 @@ class Deed:
     hash of its entry, once that is written.
     """
 
-    connection: Connection
-    words: str
-    changes: list[RowChange] = field(default_factory=list)
-    bulk: list[BulkRows] = field(default_factory=list)
-    tell: Callable[[int, int], None] = field(default=lambda done, of: None)
-    entry: tuple[int, str] | None = None
+    __slots__ = ("bulk", "changes", "connection", "entry", "tell", "words")
+
+    def __init__(
+        self, connection: Connection, words: str, tell: Callable[[int, int], None] = _tell_nobody
+    ) -> None:
+        self.connection, self.words, self.tell = connection, words, tell
+        self.changes: list[RowChange] = []
+        self.bulk: list[BulkRows] = []
+        self.entry: tuple[int, str] | None = None
 
     def add(self, kept: type[Kept], **values: Any) -> int:
         """Add a row and return its id."""

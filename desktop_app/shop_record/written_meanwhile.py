@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, NamedTuple, TypeVar
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -11,8 +10,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 T = TypeVar("T")
 
 
-@dataclass(frozen=True, slots=True)
-class Shown(Generic[T]):
+class Shown(NamedTuple, Generic[T]):
     """What a page showed in a place, before something was typed there; None is "nothing"."""
 
     value: T

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QTimer
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
 from desktop_app.shop_window.texts import plain_label
@@ -30,6 +29,8 @@ def say_beside(widget: QWidget, words: str) -> None:
     )
     label.show()
     label.raise_()
+    from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
+
     # Nothing gets the focus here: a screen reader reads it only where it is announced.
     QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(label, words))
     QTimer.singleShot(STAYS_MS, label, label.deleteLater)

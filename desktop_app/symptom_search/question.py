@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from typing import NamedTuple
 
@@ -38,8 +37,7 @@ _DENIALS = frozenset(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """One thing that was read in the text, as it is shown: its kind, its id and its words.
 
     `written` are the words as they are written here, where `shown` may be in another language.
@@ -48,7 +46,7 @@ class Piece:
     kind: str
     id: str
     shown: str
-    written: str = field(default="", compare=False)
+    written: str = ""
 
     def in_words(self) -> str:
         """Return it as it stands in a line: what is guessed says so."""

@@ -70,9 +70,14 @@ def vehicle_classes(connection: Connection, most: int) -> tuple[str, ...]:
 
 
 def jobs_here_now(connection: Connection, most: int) -> list[int]:
-    """Return the jobs of the cars that are in the shop now, the newest first."""
-    query = select(Job.id).join(Visit, Visit.id == Job.visit_id).where(Visit.left_at.is_(None))
-    return [row[0] for row in connection.execute(query.order_by(Job.id.desc()).limit(most))]
+    """Return the jobs of the cars that are in the shop now, the newest first.
+
+    A visit ends with the last of its jobs, and jobs are known by when they left: so few rows are
+    read, however many there are.
+    """
+    here = select(Job.visit_id).where(Job.left_at.is_(None))
+    query = select(Job.id).where(Job.visit_id.in_(here)).order_by(Job.id.desc()).limit(most)
+    return [row[0] for row in connection.execute(query)]
 
 
 def jobs_latest(connection: Connection, most: int) -> list[int]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -14,11 +13,11 @@ from desktop_app.symptom_search.subjects import NO_THINGS, Subjects, Things
 from desktop_app.symptom_search.told_words import WordReader, stem
 
 _NOTHING = ""
+_NO_OTHERS: Mapping[str, str] = MappingProxyType({})
 _SLACK = 3  # foreign words that may stand among those of a symptom's phrase
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """One symptom group: its id, its short plain name, and what goes with it.
 
     `heard` are customers' phrases, `shop` technicians'; `when` are condition ids, `systems`
@@ -35,7 +34,10 @@ class Group:
     systems: tuple[str, ...] = ()
     codes: tuple[str, ...] = ()
     near: tuple[str, ...] = ()
-    instead: Mapping[str, str] = field(default_factory=dict, hash=False)
+    instead: Mapping[str, str] = _NO_OTHERS
+
+    def __hash__(self) -> int:
+        return hash(self.id)
 
     @property
     def shown(self) -> str:
@@ -186,7 +188,7 @@ class Vocabulary:
 
 def _with_phrases(group: Group, own: Mapping[str, str]) -> Group:
     added = tuple(phrase for phrase, meant in own.items() if meant == group.id)
-    return replace(group, heard=(*added, *group.heard)) if added else group
+    return group._replace(heard=(*added, *group.heard)) if added else group
 
 
 def _once(found: Iterable[Found]) -> tuple[Found, ...]:

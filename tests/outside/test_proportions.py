@@ -7,12 +7,15 @@ definition.
 
 from __future__ import annotations
 
+from statistics import NormalDist
+
 import numpy as np
 import pytest
 from scipy import stats
 from statsmodels.stats.multitest import multipletests
 from statsmodels.stats.proportion import confint_proportions_2indep, proportion_confint
 
+from desktop_app.repair_jobs.share_interval import normal_factor
 from desktop_app.returns_watched.honest_numbers.expected import (
     poisson_interval,
 )
@@ -196,3 +199,11 @@ def test_the_two_sided_p_against_scipy() -> None:
         assert chance_of_so_many(seen, size, rate) == pytest.approx(wanted, rel=1e-9)
         limits = (stats.binom.ppf(0.025, size, rate), stats.binom.ppf(0.975, size, rate))
         assert luck_gives(size, rate) == limits
+
+
+def test_the_factor_of_the_usual_coverage() -> None:
+    # "Recalled": NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1: 0.975 at 1.96.
+    assert round(normal_factor(0.95), 2) == 1.96
+    for coverage in (0.8, 0.9, 0.95, 0.99):
+        assert normal_factor(coverage) == pytest.approx(stats.norm.ppf(0.5 + coverage / 2))
+    assert normal_factor(0.95) == NormalDist().inv_cdf(0.5 + 0.95 / 2)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
+from threading import Barrier
 from typing import Any, ClassVar
 
 import pytest
@@ -95,6 +97,54 @@ def test_rules_hold(bench) -> None:
         bench.execute(Tool.__table__.insert().values(drawer_id=1, worth=-1))
     with pytest.raises(IntegrityError):
         bench.execute(Drawer.__table__.insert().values(label="upper"))
+
+
+def declared_anew() -> tuple[type[Things], type[Things]]:
+    """Two tables of which none was asked for yet: the first points to the second."""
+
+    class Apart(DeclarativeBase):
+        metadata = MetaData()
+        type_annotation_map: ClassVar[dict[Any, Any]] = {str: Text(), int: Integer()}
+
+    key: Any = {"id": mapped_column(primary_key=True)}
+    names = {"__annotations__": {"id": "Mapped[int]", "of": "Mapped[int]"}}
+    to_shelf = {"of": mapped_column(ForeignKey("shelf.id"))}
+    books = type("Book", (Apart,), {"__tablename__": "book", **key, **names, **to_shelf})
+    shelves = type(
+        "Shelf",
+        (Apart,),
+        {
+            "__tablename__": "shelf",
+            "id": mapped_column(primary_key=True),
+            "__annotations__": {"id": "Mapped[int]"},
+        },
+    )
+    return books, shelves
+
+
+def test_a_table_is_made_with_those_that_it_points_to() -> None:
+    books, shelves = declared_anew()
+    assert books.__table__.join(shelves.__table__).onclause.compare(books.of == shelves.id)
+    books, shelves = declared_anew()
+    (key,) = books.__table__.foreign_keys
+    assert key.column is shelves.id
+
+
+def test_all_tables_are_known_without_one_being_asked_for() -> None:
+    books, shelves = declared_anew()
+    assert list(books.metadata.sorted_tables) == [shelves.__table__, books.__table__]
+
+
+def test_threads_that_ask_at_once_get_the_same_table() -> None:
+    books, _ = declared_anew()
+    together = Barrier(8)
+
+    def asked(_: int) -> object:
+        together.wait()
+        return books.of
+
+    with ThreadPoolExecutor(8) as threads:
+        assert len(set(threads.map(asked, range(8)))) == 1
 
 
 def test_what_cannot_be_a_column_is_refused() -> None:

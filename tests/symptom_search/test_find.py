@@ -8,6 +8,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.symptom_search.find import open_page
 from tests.symptom_search.conftest import OldJobs
 
 # The check digit holds; the number itself is the usual sample of a VIN.
@@ -321,3 +325,23 @@ def test_what_the_fixes_are_counted_over_is_said(some_jobs: OldJobs) -> None:
 def test_part_kinds_are_called_by_their_names(some_jobs: OldJobs) -> None:
     hits = some_jobs.find("distributor cap").hits
     assert "same part kind: distributor cap" in hits[0].why
+
+
+def test_an_empty_field_shows_the_jobs_of_cars_that_are_here_first(some_jobs: OldJobs) -> None:
+    record = some_jobs.record
+    here, latest = open_page(record)
+    assert (here, latest[0].number) == ((), "J-006")
+    first = actions.write_up(
+        record, WriteUp(concern="misses when damp", plate="TH 1", odometer=1)
+    ).made
+    assert first is not None
+    with record.reading() as connection:
+        visit = read_job(connection, first).visit_id
+    second = actions.add_job(record, visit, "sweet smell").made
+    assert second is not None
+    # A car is here until the last of its jobs is handed over, with all of its jobs.
+    for job in (first, second):
+        assert [hit.job_id for hit in open_page(record)[0]] == [second, first]
+        actions.hand_over(record, job, 1)
+    here, latest = open_page(record)
+    assert (here, [hit.job_id for hit in latest][:2]) == ((), [second, first])

@@ -65,7 +65,8 @@ def test_whatever_is_typed_can_be_asked(text: str) -> None:
 def test_it_is_shown_as_a_guess_and_can_be_taken_out(words: Vocabulary) -> None:
     text = GUESSED[0][0]
     question = read_question(text, words, {})
-    piece = Piece("perhaps", "electrics-odd", words.shown("electrics-odd"))
+    name = words.shown("electrics-odd")
+    piece = Piece("perhaps", "electrics-odd", name, name)
     assert question.perhaps is not None
     assert piece in question.pieces
     assert piece.in_words() == "perhaps lamps and gauges act up"

@@ -40,7 +40,7 @@ class Fates(NamedTuple):
     points: Ints
 
 
-@dataclass(frozen=True, eq=False)
+@dataclass(eq=False, repr=False)
 class Arrays:
     """Jobs 0 to n - 1 by their ids, and terms in the order of their UTF-8 bytes.
 

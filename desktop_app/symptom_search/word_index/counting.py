@@ -70,7 +70,7 @@ class Chosen(NamedTuple):
     jobs: Flags
 
 
-@dataclass(frozen=True)
+@dataclass(eq=False, repr=False)
 class _Mended:
     """The pairs of job and fix of the chosen jobs of one set of arrays, the jobs rising."""
 
