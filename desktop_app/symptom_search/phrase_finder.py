@@ -48,6 +48,14 @@ class _Phrase(NamedTuple):
     denies: bool  # a denial within a phrase ("no start") belongs to what follows it
 
 
+class _Meanings(dict[str, frozenset[str]]):
+    """What may stand for a word; one that is not among them stands for itself."""
+
+    def __missing__(self, word: str) -> frozenset[str]:
+        self[word] = alone = frozenset((word,))
+        return alone
+
+
 class _Fit(NamedTuple):
     phrase: _Phrase
     places: tuple[int, ...]
@@ -90,19 +98,19 @@ class PhraseFinder:
             self._akin[compared] = kin | {one for other in others if (one := reader.word(other))}
         known: dict[tuple[str, ...], _Phrase] = {}
         listed = ((identity, (text,)) for text, identity in (own or {}).items())
+        meanings = _Meanings(self._akin)
         for identity, texts in (*listed, *phrases.items()):
             for text in texts:
                 words = _words_of(reader, text)
-                if words:
-                    meanings = tuple(map(self.meanings, words))
-                    denies = not DENIALS.isdisjoint(words)
-                    known.setdefault(words, _Phrase(identity, words, meanings, denies))
+                if words and words not in known:
+                    means = tuple([meanings[word] for word in words])
+                    known[words] = _Phrase(identity, words, means, not DENIALS.isdisjoint(words))
         use = Counter(word for words in known for word in set(words))
         for words, phrase in known.items():
             self._by_first.setdefault(words[0], []).append(phrase)
             if len(words) > 1:
                 rarest = min(words, key=lambda word: (use[word], word))
-                for word in self.meanings(rarest):
+                for word in meanings[rarest]:
                     self._by_rarest.setdefault(word, []).append(phrase)
         self._phrases = tuple(known.values())
         self._remembered = lru_cache(_REMEMBERED)(self._in_clause)

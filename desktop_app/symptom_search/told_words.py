@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
-from itertools import pairwise
+from itertools import chain, pairwise
 
 from desktop_app.symptom_search.near_spelling import LONGEST_WORD, NearSpelling
 
@@ -15,7 +15,7 @@ _REMEMBERED = 20_000  # words whose spelling was looked up before
 _PHRASES = 5_000  # more than all files of symptoms tell
 _CLAUSE = re.compile(r"[.;:!?,\n()]+")
 _WORD = re.compile(r"[a-z0-9]+")
-_MARKS = str.maketrans({"'": "", "’": "", "‘": "", "`": ""})
+_MARKS = re.compile("['’‘`]")
 _THOUSANDS = re.compile(r"(?<=\d),(?=\d{3}\b)")  # 60,000 is one number, and no speed of 60
 _NUMBERED = re.compile(r"\bno\.?\s*(?=\d)", re.IGNORECASE)
 
@@ -111,12 +111,14 @@ class WordReader:
         self._one_words = _Replacing(
             {_stems(_split(k)): _stems(_split(v)) for k, v in one_word.items()}
         )
-        texts = [_split(text) for text in (*known, *whole, *one_word, *one_word.values())]
-        texts += map(list, self._mended.values())
+        # Most of these are read next, as phrases, and are not taken apart a second time then.
+        self._apart = {text: _split(text) for text in (*known, *whole, *one_word)}
+        texts = [*self._apart.values(), *map(_split, one_word.values()), *self._mended.values()]
         slips = [word for words in self._mended for word in words]
-        pairs = (pairwise(words) for words in (*texts, *self._mended))
-        self._pairs = {(stem(one), stem(other)) for two in pairs for one, other in two}
-        told_of = {form for words in texts for word in words for form in (word, stem(word))}
+        pairs = set(chain.from_iterable(map(pairwise, (*texts, *self._mended))))
+        self._pairs = {(stem(one), stem(other)) for one, other in pairs}
+        told_of = set(chain.from_iterable(texts))
+        told_of.update(list(map(stem, told_of)))
         self._spelling = NearSpelling(
             told_of.union(slips),
             lambda word: " ".join(self._compared([word])),
@@ -138,7 +140,8 @@ class WordReader:
         return list(self._told(text))
 
     def _tell(self, text: str) -> tuple[str, ...]:
-        return tuple(self._compared(self._spelled(_split(text))))
+        words = self._apart.pop(text, None)
+        return tuple(self._compared(self._spelled(_split(text) if words is None else words)))
 
     def _mend(self, text: str) -> Sequence[str]:
         return self._mends.replaced(_split(text))
@@ -195,7 +198,7 @@ class WordReader:
         """Tell whether two words are one that was written apart ("over heating")."""
         if len(one) + len(other) < _SHORTEST_JOINED or one.isdigit() or one in FILLING:
             return False
-        return self._is_known(one + other) and (stem(one), stem(other)) not in self._pairs
+        return (stem(one), stem(other)) not in self._pairs and self._is_known(one + other)
 
     def _parted(self, word: str) -> list[str]:
         """Return the two words that were written as one ("fanbelt"), or nothing."""
@@ -209,7 +212,7 @@ class WordReader:
 
 
 def _split(text: str) -> list[str]:
-    return _WORD.findall(text.casefold().translate(_MARKS))
+    return _WORD.findall(_MARKS.sub("", text.casefold()))
 
 
 def _stems(words: Iterable[str]) -> tuple[str, ...]:
@@ -233,7 +236,11 @@ class _Replacing:
         result: list[str] = []
         place = 0
         while place < len(words):
-            longest = self._longest.get(words[place], 0)
+            longest = self._longest.get(words[place])
+            if longest is None:
+                result.append(words[place])
+                place += 1
+                continue
             for length in range(min(longest, len(words) - place), 0, -1):
                 new = self._table.get(tuple(words[place : place + length]))
                 if new is not None:
