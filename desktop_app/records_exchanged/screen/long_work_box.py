@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QPushButton
 from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, Telling
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
@@ -52,7 +52,7 @@ class LongWorkBox(Section):
         """Do `work` beside the window; `ended` is told what it gives, `stopped` said without it."""
 
         def gave_up(trouble: ShopTrouble | None) -> None:
-            self._over(trouble.sentence() if trouble else stopped)
+            self._over(_said(trouble) if trouble else stopped)
 
         self._under_way = Telling(self._host, self, words, work, ended, gave_up)
         self._under_way.stepped.connect(self._progress.step)
@@ -78,3 +78,10 @@ class LongWorkBox(Section):
         self._allow()
         self._said.setText(words)
         self._said.show()
+
+
+def _said(trouble: ShopTrouble) -> str:
+    """Say what went wrong; nothing was typed here, so nothing is still in a field."""
+    if isinstance(trouble, NotSaved):
+        trouble = ShopTrouble(trouble.what, tr("It was broken off."), trouble.again)
+    return trouble.sentence()

@@ -892,6 +892,10 @@
         <translation>Detenido. No se escribió nada.</translation>
     </message>
     <message>
+        <source>It was broken off.</source>
+        <translation>Se interrumpió.</translation>
+    </message>
+    <message>
         <source>Save the rows that were turned away…</source>
         <translation>Guardar las filas rechazadas…</translation>
     </message>

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -11,6 +12,8 @@ from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import new_place
+from desktop_app.records_exchanged.screen import export_box
+from desktop_app.shop_record.databases.dialect import as_trouble
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from tests.conftest import NOON
@@ -97,6 +100,22 @@ def test_taking_out_is_stopped_with_nothing_written(
     at.settle()
     assert at.says("Stopped. Nothing was written.")
     assert set(tmp_path.iterdir()) == before
+
+
+def test_where_the_record_is_not_read_nothing_is_said_of_a_field(
+    at: AtThePage, record: ShopRecord, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_asked: object) -> Iterator[None]:
+        error = sqlite3.OperationalError("database or disk is full")
+        trouble = as_trouble(error)
+        assert trouble is not None
+        raise trouble
+
+    monkeypatch.setattr(export_box, "export_everything", full)
+    at.choose_folder(tmp_path, "Take everything out…")
+    at.settle()
+    assert at.says("The disk is full. It was broken off. Free some space and try again.")
+    assert at.button("Take everything out…").isEnabled()
 
 
 def test_an_export_comes_back_whole_into_a_new_shop(
