@@ -89,9 +89,16 @@ def not_accepted_here(fields: Sequence[tuple[str, str]]) -> tuple[OpenAnswer, ..
 
 
 def still_to_say(
-    refused: Sequence[OpenAnswer], missing: Sequence[OpenAnswer], left: Sequence[OpenAnswer]
+    refused: Sequence[OpenAnswer],
+    missing: Sequence[OpenAnswer],
+    left: Sequence[OpenAnswer],
+    *,
+    passed_by: bool = False,
 ) -> str:
-    """Say what is open before the hand-over: refused, still missing, and `left_open`."""
+    """Say what is open before the hand-over: refused, still missing, and `left_open`.
+
+    With something `passed_by` that nobody has to answer not everything is said.
+    """
     said = []
     if refused:
         fields = "; ".join(one.words for one in refused)
@@ -108,7 +115,9 @@ def still_to_say(
                 left=words,
             )
         )
-    return " ".join(said) or tr("Everything is said.")
+    if said:
+        return " ".join(said)
+    return tr("All that must be said is said.") if passed_by else tr("Everything is said.")
 
 
 def listed(missing: Sequence[str]) -> str:

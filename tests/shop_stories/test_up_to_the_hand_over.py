@@ -117,3 +117,39 @@ def test_the_proof_asks_each_thing_once_and_takes_the_tests_in_words_first(at: C
     assert top(in_words) < top(as_bytes)
     assert at.reads("As scan tools show them in words: complete (ready), not run (not ready)")
     assert at.reads("Or, where a tool shows the car's raw answer: its four bytes.")
+
+
+def test_a_part_that_goes_on_in_doubt_is_named_and_asked_about_before_the_car_leaves(
+    at: Counter,
+) -> None:
+    at.wait_for("⚠ It went on, or is to go on: Distributor rotor: not enough measured.")
+    at.press("→  Distributor rotor")
+    assert focus().accessibleName().startswith("Next: Measure ")
+    height = "tip height above the seat"
+    at.type_into(QLineEdit, f"{height}, removed", "22.1; 22.1")
+    at.type_into(QLineEdit, f"{height}, replacement", "23.2; 23.2")
+    at.wait_for("⚠ It went on, or is to go on: Distributor rotor: stop and look.")
+    at.press("Proved: unproven")
+    for field, words in (("Cause: X because Y", "rotor worn"), ("What was done", "rotor renewed")):
+        at.type_into(QPlainTextEdit, field, words)
+    at.choose(ORIGIN, "new, from another maker")
+    at.press("Nothing was declined or left undone")
+    at.press("Hand the car over")
+    assert at.reads("Something speaks against a part that goes with the car: Distributor rotor: ")
+    at.press("Not yet: keep the car here")
+    assert focus() is at.button("Hand the car over")
+    at.choose("fitted or stopped, distributor rotor", "stopped before fitting")
+    at.bot.waitUntil(lambda: not at.reads("⚠ It went on"))
+    assert not offers(at, "→  Distributor rotor")
+
+
+def test_only_what_must_be_said_is_called_said_while_something_is_passed_by(at: Counter) -> None:
+    at.press("Proved: unproven")
+    for field, words in (("Cause: X because Y", "rotor worn"), ("What was done", "rotor renewed")):
+        at.type_into(QPlainTextEdit, field, words)
+    at.choose(ORIGIN, "new, from another maker")
+    at.choose("System", "Ignition")
+    at.choose("Technician", "Tuuli")
+    at.press("Nothing was declined or left undone")
+    at.wait_for("All that must be said is said. ⚠ It went on, or is to go on: Distributor rotor: ")
+    assert not at.reads("Everything is said.")

@@ -19,6 +19,7 @@ from desktop_app.parts_compared.screen.sum_bench import SumBench
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.parts_in_doubt import PART
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
@@ -31,11 +32,13 @@ from desktop_app.shop_window.texts import plain_label
 class OldAndNewSection(Section):
     """Cards of the pairs, oldest first, and the line that begins another one.
 
-    `said` carries the verdict on the pair in hand, for where it stays in view; `bench_wanted` a
-    pair with the photos of its removed part and its replacement (ids, or None) to measure in.
+    `said` carries the verdict on the pair in hand, for where it stays in view; `doubted` the job
+    and its parts in doubt, once all are judged; `bench_wanted` a pair with the photos of its
+    removed part and its replacement (ids, or None) to measure in.
     """
 
     said = Signal(str)
+    doubted = Signal(int, object)  # tuple of PartInDoubt
     bench_wanted = Signal(int, object, object)
 
     def __init__(self, desk: Desk, kinds: Mapping[str, PartKind]) -> None:
@@ -120,6 +123,8 @@ class OldAndNewSection(Section):
             on = [one for one in self._pairs.values() if one.fitted]
             read = [(self._kind(one.part_kind), one.readings) for one in on]
             self._sums.show_sums(self._job_id, read)
+            doubts = (self._cards[one].in_doubt() for one in sorted(self._cards))
+            self.doubted.emit(self._job_id, tuple(one for one in doubts if one is not None))
 
     def _show_sets(self, job_id: int) -> None:
         """Show the sets that the pairs make, and let each pair's verdict hear of its own."""
@@ -140,9 +145,13 @@ class OldAndNewSection(Section):
             pair_card.show_sets([one.judged for one in sets if pair_id in one.pair_ids])
 
     def answer_field(self, about: str, pair_id: int | None) -> QWidget | None:
-        """Return where it is said from where the new part of a pair comes."""
+        """Return where it is said from where the new part of a pair comes, or the pair itself."""
         card = None if pair_id is None else self._cards.get(pair_id)
-        return card.origin_field() if card is not None and about == "origin" else None
+        if card is None:
+            return None
+        if about == PART:
+            return card.where_to_go_on()
+        return card.origin_field() if about == "origin" else None
 
     def keep_draft(self) -> None:
         """Keep what is only typed into a form."""

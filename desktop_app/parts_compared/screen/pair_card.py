@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.parts_compared.comparison import PairComparison, PairVerdict
 from desktop_app.parts_compared.in_shop_unit import judge_aloud
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.open_steps import open_steps
@@ -23,6 +23,7 @@ from desktop_app.parts_compared.screen.pair_head import PairHead
 from desktop_app.parts_compared.screen.pair_photos import PairPhotos
 from desktop_app.parts_compared.screen.readings_table import ReadingsTable
 from desktop_app.repair_jobs.actions import keep_as_typed
+from desktop_app.repair_jobs.parts_in_doubt import PartInDoubt
 from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import QuestionLine, save_everything
@@ -50,6 +51,7 @@ class PairCard(QFrame):
         self._line = ""
         self._alone: tuple[PairView, PairComparison] | None = None
         self._sets: tuple[SetComparison, ...] = ()
+        self._verdict: PairVerdict | None = None
         self.setAccessibleName(tr("pair: {name}", name=kind.name))
         self.setProperty(ROW, f"pair {pair_id}")
         self._head = PairHead(kind)
@@ -99,10 +101,24 @@ class PairCard(QFrame):
             self._sets = tuple(sets)
             self._show_verdict()
 
+    def where_to_go_on(self) -> QWidget:
+        """Return what stands beside the verdict, or where it is said whether the part went on."""
+        return self._head.where_to_go_on() or self._facts.fitted_field()
+
+    def in_doubt(self) -> PartInDoubt | None:
+        """Return what was decided of a new part that went on, where that is not that it fits."""
+        if self._alone is None or self._verdict is None or self._verdict == "fits":
+            return None
+        if not self._alone[0].fitted:
+            return None
+        against = self._verdict == "stop and look"
+        return PartInDoubt(self._pair_id, self._head.name(), tr(self._verdict), against)
+
     def _show_verdict(self) -> None:
         if self._alone is not None:
             pair, judged = self._alone
             with_sets = with_set_reasons(judged, self._sets, self._desk.rules.length_unit)
+            self._verdict = with_sets.verdict
             steps = open_steps(judged)
             self._head.show_verdict(pair, with_sets, steps)
             self._line = self._head.in_a_line(with_sets, steps)

@@ -115,6 +115,10 @@ class PairFacts(QWidget):
         """Return the field that says where the new part comes from."""
         return self._origin
 
+    def fitted_field(self) -> QWidget:
+        """Return the field that says whether the new part went on."""
+        return self._fitted
+
     @Slot()
     def _go_on(self) -> None:
         """Enter leads to the next of the lines."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
@@ -95,6 +95,17 @@ class PairHead(QFrame):
             why = next((one for one in judged.reasons if one not in judged.questions), "")
         sign = PAIR_SIGNS[judged.verdict]
         return f"{sign}  {self._title.text()}: {tr(judged.verdict)}.  {why}".rstrip()
+
+    def name(self) -> str:
+        """Return what the pair is called: its kind, and where on the car it is."""
+        return self._title.text()
+
+    def where_to_go_on(self) -> QWidget | None:
+        """Return what to press beside the verdict: the first step, else all that was decided."""
+        step = self._steps.itemAt(0)
+        if step is not None and isinstance(step.widget(), LongButton):
+            return step.widget()
+        return None if self._all.isHidden() else self._all
 
     @Slot(int)
     def say_unread(self, fields: int) -> None:

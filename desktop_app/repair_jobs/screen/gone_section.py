@@ -25,6 +25,12 @@ from desktop_app.repair_jobs.hand_over import (
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.our_words import NOTHING
+from desktop_app.repair_jobs.parts_in_doubt import (
+    PartInDoubt,
+    doubt_words,
+    parts_question,
+    ways_to_parts,
+)
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
@@ -73,6 +79,7 @@ class GoneSection(Section):
         self._refit_checks = refit_checks
         self._promise = promise
         self._job: JobView | None = None
+        self._doubted: tuple[int | None, tuple[PartInDoubt, ...]] = (None, ())  # of which job
         self._declined = WordsField(tr("Declined or left undone"), self._save_declined, 2)
         nothing = QPushButton(tr("Nothing"))
         nothing.setAccessibleName(tr("Nothing was declined or left undone"))
@@ -96,6 +103,7 @@ class GoneSection(Section):
         self._leave.clicked.connect(self._hand_over)
         self._asked = ProofAskedBox()
         self._asked.all_the_same.connect(self._let_it_go)
+        self._asked.not_yet.connect(self._leave.setFocus)
         grid = QGridLayout()
         grid.addWidget(declined, 0, 0)
         grid.addWidget(nothing, 0, 1)
@@ -142,7 +150,8 @@ class GoneSection(Section):
         left = () if gone else left_open(job, anybody=bool(self._desk.ask(people_here)))
         self._refused.look()
         refused = () if gone else self._refused.answers()
-        self._ways.show_answers((*refused, *missing, *left))
+        parts = () if gone else self._parts()
+        self._ways.show_answers((*refused, *missing, *left, *ways_to_parts(parts)))
         words = tuple(one.words for one in (*refused, *missing))
         if words != self._told:
             self._told = ()  # something of it is answered: it is not asked for any more as it was
@@ -158,8 +167,21 @@ class GoneSection(Section):
                 )
             self._missing.setText(said)
             return
-        open_ones = still_to_say(refused, missing, left)
-        self._missing.setText(f"{open_ones} {self._unanswered(job)}".rstrip())
+        passed_by = (doubt_words(parts), self._unanswered(job))
+        open_ones = still_to_say(refused, missing, left, passed_by=any(passed_by))
+        self._missing.setText(" ".join(one for one in (open_ones, *passed_by) if one))
+
+    @Slot(int, object)
+    def show_doubted(self, job_id: int, parts: tuple[PartInDoubt, ...]) -> None:
+        """Show which of a job's parts go with the car in doubt."""
+        if self._doubted != (job_id, parts):
+            self._doubted = job_id, parts
+            if self._job is not None and self._job.id == job_id:
+                self._show_hand_over(self._job)
+
+    def _parts(self) -> tuple[PartInDoubt, ...]:
+        job_id, parts = self._doubted
+        return parts if self._job is not None and self._job.id == job_id else ()
 
     @Slot()
     def _refused_anew(self) -> None:
@@ -183,7 +205,9 @@ class GoneSection(Section):
         return self._declined if about == "declined" else None
 
     def _question(self, job: JobView) -> str:
-        return hand_over_question(job, self._refit_checks(job.id))
+        parts = parts_question(self._parts())
+        checks = hand_over_question(job, self._refit_checks(job.id))
+        return "\n".join(one for one in (parts, checks) if one)
 
     def _save_declined(self, words: str) -> object:
         if self._job is None:

@@ -14,6 +14,7 @@ class ProofAskedBox(QFrame):
     """A question with two answers; it stops nothing, and it is asked at every hand-over."""
 
     all_the_same = Signal()
+    not_yet = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -21,7 +22,7 @@ class ProofAskedBox(QFrame):
         self._question = plain_label("", wrap=True)
         self._not_yet = QPushButton(tr("Not yet"))
         self._not_yet.setAccessibleName(tr("Not yet: keep the car here"))
-        self._not_yet.clicked.connect(self.hide)
+        self._not_yet.clicked.connect(self._stay)
         leave = QPushButton(tr("Hand over all the same"))
         leave.clicked.connect(self._leave)
         column = QVBoxLayout(self)
@@ -44,6 +45,11 @@ class ProofAskedBox(QFrame):
     def _scroll_here(self) -> None:
         if self.isVisible():
             bring_up(self, below=80)
+
+    @Slot()
+    def _stay(self) -> None:
+        self.not_yet.emit()  # before this goes, so that the cursor is somewhere already
+        self.hide()
 
     @Slot()
     def _leave(self) -> None:

@@ -83,6 +83,7 @@ class JobPlace(QObject):
             self._maybe_back,
         )
         old_and_new.said.connect(page.say_above)
+        old_and_new.doubted.connect(gone.show_doubted)
         old_and_new.bench_wanted.connect(self.bench_wanted)
         page.back_wanted.connect(self.judge_wanted)
         gone.answer_wanted.connect(page.go_to_answer)
