@@ -44,7 +44,7 @@ def read_job_rows(connection: Connection, job_id: int) -> JobRows:
         .where(Job.id == job_id)
     ).first()
     if visit is None:
-        raise ShopTrouble(tr("This job is not in the record any more."), do=tr("It was undone."))
+        raise ShopTrouble(tr("This job is not in the record any more."), tr("It was undone."))
     rows: dict[Row, Mapping[str, Any]] = {}
     on = hangs_on()
     for kept, row in (

@@ -141,7 +141,7 @@ def mark_by_id(connection: Connection, mark_id: int) -> KeptMark:
 
 
 def _no_mark() -> ShopTrouble:
-    return ShopTrouble(tr("That mark is not on the photo any more."), do=tr("It may be undone."))
+    return ShopTrouble(tr("That mark is not on the photo any more."), tr("It may be undone."))
 
 
 def bare_metal_of(connection: Connection, photo_id: int) -> KeptMark | None:

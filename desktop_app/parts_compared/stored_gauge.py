@@ -41,7 +41,7 @@ def read_study(connection: Connection, study_id: int) -> StudyKept:
     row = connection.execute(select(GaugeStudy.__table__).where(GaugeStudy.id == study_id)).first()
     if row is None:
         raise ShopTrouble(
-            tr("That gauge study is not in the record any more."), do=tr("It may be undone.")
+            tr("That gauge study is not in the record any more."), tr("It may be undone.")
         )
     return _study(connection, row)
 

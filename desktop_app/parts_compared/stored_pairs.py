@@ -58,7 +58,7 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
     row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()
     if row is None:
         raise ShopTrouble(
-            tr("That pair is not in the record any more."), do=tr("It may be undone.")
+            tr("That pair is not in the record any more."), tr("It may be undone.")
         )
     return PairView(
         **{**dict(row), "fitted": bool(row["fitted"])},

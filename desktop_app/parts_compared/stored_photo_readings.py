@@ -50,7 +50,7 @@ def mark_read(deed: Deed, mark_id: int) -> MarkRead:
         .where(Mark.id == mark_id)
     ).first()
     if row is None:
-        raise ShopTrouble(tr("That mark is not on the photo any more."), do=tr("It may be undone."))
+        raise ShopTrouble(tr("That mark is not on the photo any more."), tr("It may be undone."))
     budget = _budget(row.budget)
     known = row.value is not None and (budget is not None or row.unit == "")
     return MarkRead(

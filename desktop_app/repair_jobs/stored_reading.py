@@ -86,7 +86,7 @@ def read_job(connection: Connection, job_id: int) -> JobView:
     )
     if plain is None:
         raise ShopTrouble(
-            tr("That job is not in the record any more."), do=tr("It may have been undone.")
+            tr("That job is not in the record any more."), tr("It may have been undone.")
         )
     _check_kept(plain)
     own = {name: plain[name] for name in _OWN}

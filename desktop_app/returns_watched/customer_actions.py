@@ -44,7 +44,7 @@ def note_answer(
     def work(deed: Deed) -> None:
         known = job_days(deed.connection, job)
         if known is None:
-            raise no_job(job)
+            raise no_job()
         if known.left_at is None:
             raise ShopTrouble(
                 tr("{number} is still in the shop.", number=known.number),

@@ -77,7 +77,7 @@ def _unconfirmed(link: Any, written: Values) -> Values:
 def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
     then, now = job_days(deed.connection, earlier_job), job_days(deed.connection, later_job)
     if then is None or now is None:
-        raise no_job(earlier_job if then is None else later_job)
+        raise no_job()
     if not is_later_visit(then.came_at, then.left_at, now.came_at) or not are_one_car(
         deed.connection, then.vehicle_id, now.vehicle_id
     ):
@@ -92,9 +92,9 @@ def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
         )
 
 
-def no_job(job: int) -> ShopTrouble:
+def no_job() -> ShopTrouble:
     """Return the trouble of a job that was taken out meanwhile."""
     return ShopTrouble(
-        tr("That job (number {job} in the record) is no longer there.", job=job),
+        tr("That job is no longer there: it was undone or taken out."),
         kept=tr("Nothing was changed."),
     )

@@ -90,7 +90,7 @@ def change_window(
     with record.reading() as connection:
         known = job_days(connection, job)
     if known is None:
-        raise no_job(job)
+        raise no_job()
     promise = Promise(
         _limit("window_days", days),
         _limit("window_months", months),
@@ -118,7 +118,7 @@ def _said_in(deed: Deed) -> Callable[[Promise | None], str]:
 
 def _check_is_here(known: JobDays | None, job: int) -> None:
     if known is None:
-        raise no_job(job)
+        raise no_job()
     if known.left_at is not None:
         raise ShopTrouble(
             tr(

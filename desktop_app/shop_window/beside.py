@@ -10,10 +10,11 @@ from desktop_app.shop_window.texts import plain_label
 STAYS_MS = 8000
 WIDE = 380
 NAME = "beside"
+STRIP = "notice"  # at the foot of the window, where what is said beside a control leads
 
 
 def say_beside(widget: QWidget, words: str) -> None:
-    """Say something beneath a control, in place of what was said so before."""
+    """Say something beneath a control, in place of what was said so before; else above it."""
     window = widget.window()
     for before in window.findChildren(QLabel, NAME):
         before.hide()
@@ -23,9 +24,10 @@ def say_beside(widget: QWidget, words: str) -> None:
     label.setFixedWidth(min(WIDE, window.width()))
     label.adjustSize()
     below = widget.mapTo(window, QPoint(0, widget.height()))
+    above = below.y() - widget.height() - label.height()
     label.move(
         max(0, min(below.x(), window.width() - label.width())),
-        max(0, min(below.y(), window.height() - label.height())),
+        max(0, below.y() if below.y() + label.height() <= _foot(window) else above),
     )
     label.show()
     label.raise_()
@@ -34,3 +36,10 @@ def say_beside(widget: QWidget, words: str) -> None:
     # Nothing gets the focus here: a screen reader reads it only where it is announced.
     QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(label, words))
     QTimer.singleShot(STAYS_MS, label, label.deleteLater)
+
+
+def _foot(window: QWidget) -> int:
+    """Return the height down to which nothing lies that is to be read besides."""
+    strips = window.findChildren(QWidget, STRIP)
+    seen = (one.mapTo(window, QPoint(0, 0)).y() for one in strips if one.isVisible())
+    return min(seen, default=window.height())

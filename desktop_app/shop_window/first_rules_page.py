@@ -6,8 +6,10 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_record.house_rules import HouseRules
 from desktop_app.shop_record.rule_words import SHOP
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.house_rules_page import HouseRulesPage, ReadMoney
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.place_names import FIRST_RULES
@@ -36,3 +38,10 @@ class FirstRulesPage(HouseRulesPage):
         last = Section("")
         last.column.addWidget(begin)
         self.column.addWidget(last)
+
+    def came_here(self) -> None:
+        """Show the rules as they are now; a name that nobody gave is typed over."""
+        super().came_here()
+        name = self.field("shop_name")
+        if isinstance(name, LineField) and name.text() == HouseRules().shop_name:
+            name.selectAll()

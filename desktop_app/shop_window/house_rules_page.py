@@ -10,6 +10,7 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
@@ -55,6 +56,10 @@ class HouseRulesPage(KeepsRefused, ReadingPage):
     def came_here(self) -> None:
         """Show the rules as they are now."""
         self._show()
+
+    def field(self, rule: str) -> QWidget:
+        """Return the field of a rule."""
+        return self._boxes[rule].field
 
     def _box(self, rule: RuleSaid) -> Labelled:
         words = rule_words(rule.name)

@@ -157,9 +157,9 @@ QFrame#card {{ background: palette(base); border: 1px solid palette(mid); paddin
 QLabel#title {{ font-size: {max(20, text_size + 5)}pt; font-weight: bold; }}
 QLabel#heading {{ font-size: {max(15, text_size + 3)}pt; font-weight: bold; }}
 QLabel#quiet {{ color: palette(placeholder-text); }}
-QLabel#beside {{ background: palette(tool-tip-base); border: 1px solid palette(highlight);
+QLabel#beside {{ background: palette(tooltip-base); border: 1px solid palette(highlight);
   padding: 4px 8px; }}
-QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
+QFrame#notice {{ background: palette(tooltip-base); border: 2px solid palette(highlight); }}
 QFrame#question {{ background: palette(alternate-base); border-left: 4px {edge}; }}
 QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
 QWidget#rail {{ background: palette(alternate-base); }}

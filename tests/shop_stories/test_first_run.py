@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QLineEdit
+from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from demo_shop import build
@@ -65,6 +65,17 @@ def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None
     people = at.program.desk.ask(people_here)
     assert people is not None
     assert [name for _, name in people] == ["Odile"]
+
+
+def test_a_name_is_typed_at_once_over_the_one_that_stands_there(
+    at: Counter, new_folder: Path
+) -> None:
+    at.press("Another folder…")
+    at.press("Make a new shop")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    at.bot.waitUntil(lambda: at.find(QLineEdit, "Shop name").hasFocus())
+    at.bot.keyClicks(QApplication.focusWidget(), "Rusty Bolt")
+    assert at.find(QLineEdit, "Shop name").text() == "Rusty Bolt"
 
 
 def _stands_at(at: Counter, place: str) -> bool:

@@ -178,6 +178,8 @@ class JobPage(KeepsRefused, QWidget):
             self._desk.told.emit(lost)
         except ShopTrouble as trouble:
             self._head.name(tr("{number}   was undone or taken out", number=self._number))
+            self._head.show_leads(())
+            self.say_above("")
             self._desk.told.emit(trouble)
         return None
 

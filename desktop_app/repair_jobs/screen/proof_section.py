@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
@@ -44,7 +44,6 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label
 
 WHY_LOCKED = " ".join(
@@ -152,7 +151,7 @@ class ProofSection(Section):
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
         """Return where it is said how far the repair was proved."""
-        return first_stop(self._level_row) if about == "proof" else None
+        return self._level_stop() if about == "proof" else None
 
     def _show_level(self, job: JobView, kept: ProofKept) -> None:
         told = conditions_told(job)
@@ -174,6 +173,7 @@ class ProofSection(Section):
                 self._levels.setExclusive(False)
                 button.setChecked(chosen)
                 self._levels.setExclusive(True)
+        self._stop_at_one_level()
         if job.proof_level is None:
             self._means.setText("")
         else:
@@ -186,6 +186,18 @@ class ProofSection(Section):
             self._means.setText("\n".join(one for one in (plain, *doubts) if one))
         # As high before a level is chosen: what is below stays where it is.
         self._means.setMinimumHeight(LINES_OF_LEVEL * self._means.fontMetrics().lineSpacing())
+
+    def _level_stop(self) -> QAbstractButton | None:
+        """Return the level that is chosen, or else the lowest: nobody is led to a claim."""
+        lowest = (one for one in self._levels.buttons() if one.isEnabled())
+        return self._levels.checkedButton() or next(lowest, None)
+
+    def _stop_at_one_level(self) -> None:
+        """Let Tab stop at one level; Qt would stop where it did in the job that was shown before."""
+        stop = self._level_stop()
+        for button in self._levels.buttons():
+            policy = Qt.FocusPolicy
+            button.setFocusPolicy(policy.StrongFocus if button is stop else policy.ClickFocus)
 
     def _levels_in_a_row(self) -> QWidget:
         box = QWidget()

@@ -378,6 +378,7 @@ class WriteUpPage(ReadingPage):
         self._filled_in = {}
         self._say("")
         self._rested()
+        self._which.plate.setFocus()  # what is typed next is the next car
 
     def _say(self, words: str, *, about: str | None = None) -> None:
         self._missing = about is not None

@@ -25,7 +25,11 @@ from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
 from desktop_app.returns_watched.share_words import share_words
 from desktop_app.returns_watched.stored_judging import read_judging
-from desktop_app.returns_watched.stored_returns import read_returns_of_job, read_waiting
+from desktop_app.returns_watched.stored_returns import (
+    are_all_there,
+    read_returns_of_job,
+    read_waiting,
+)
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
 from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_told_judging import read_then_and_told, read_told_judging
@@ -37,6 +41,7 @@ from desktop_app.returns_watched.waiting import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.lost_words import let_go
 from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import ReadingPage, Section
@@ -262,7 +267,22 @@ class ItsBackPage(KeepsRefused, QWidget):
         if self._wanted is not None and self._shown is not None:
             earlier, later, asked = self._wanted
             found = self._pair_now(earlier, later) if later else self._told_now(earlier, asked)
+            jobs = (earlier, later) if later else (earlier,)
+            if found is None and self._desk.ask(are_all_there, jobs) is False:
+                self._let_it_go()
+                return
             self._show(self._shown if found is None else found)  # two vehicles are shown as such
+
+    def _let_it_go(self) -> None:
+        """Take a return off the page of which a job was undone; what was typed stays there."""
+        if self._sheet is not None and self._shown is not None:
+            pair = {"earlier": self._shown.earlier, "later": self._shown.later}
+            name = tr("{later} after {earlier}", **pair)
+            let_go(self._desk, self._right.column, self._sheet, name)
+        self._refused.end()
+        self._sheet = self._shown = self._wanted = None
+        self._right.hide()
+        self._nothing.show()
 
     def _pair_now(self, earlier: int, later: int) -> ReturnRow | None:
         rows = self._desk.ask(read_returns_of_job, later, self._names) or ()

@@ -584,6 +584,10 @@
         <translation>Falta decir, o se deja: {left}. Entonces este trabajo falta en las cifras por persona y por sistema.</translation>
     </message>
     <message>
+        <source>All that must be said is said.</source>
+        <translation>Está dicho todo lo que hay que decir.</translation>
+    </message>
+    <message>
         <source>{all_but_last} and {last}</source>
         <translation>{all_but_last} y {last}</translation>
     </message>
@@ -3508,6 +3512,14 @@
     <message>
         <source>More…</source>
         <translation>Más…</translation>
+    </message>
+    <message>
+        <source>⚠ It went on, or is to go on: {listed}.</source>
+        <translation>⚠ Se montó, o se va a montar: {listed}.</translation>
+    </message>
+    <message>
+        <source>Something speaks against a part that goes with the car: {against}. Hand the car over all the same? The sheet will say so.</source>
+        <translation>Algo habla en contra de una pieza que se va con el coche: {against}. ¿Entregar el coche de todos modos? La hoja lo dirá.</translation>
     </message>
 </context>
 </TS>

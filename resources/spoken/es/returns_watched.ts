@@ -1036,8 +1036,8 @@
         <translation>Una vuelta es una visita posterior del mismo vehículo, después de la entrega.</translation>
     </message>
     <message>
-        <source>That job (number {job} in the record) is no longer there.</source>
-        <translation>Ese trabajo (número {job} en el registro) ya no está.</translation>
+        <source>That job is no longer there: it was undone or taken out.</source>
+        <translation>Ese trabajo ya no está: se deshizo o se quitó.</translation>
     </message>
     <message>
         <source>“{typed}” is no kind of money owed.</source>
@@ -1466,6 +1466,10 @@
     <message>
         <source>{later} after {earlier} was not judged “{unjudged}”: nobody said who judges it.</source>
         <translation>{later} después de {earlier} no se juzgó “{unjudged}”: nadie dijo quién la juzga.</translation>
+    </message>
+    <message>
+        <source>{later} after {earlier}</source>
+        <translation>{later} tras {earlier}</translation>
     </message>
     <message>
         <source>inside the window</source>

@@ -84,3 +84,10 @@ def test_a_form_that_is_half_filled_is_gone_on_with_where_it_is_empty(at: Counte
     typed(at, "118,420")
     assert at.find(QLineEdit, PLATE).text() == "TH 1042"
     assert at.find(QLineEdit, "Odometer").text() == "118,420"
+
+
+def test_after_the_form_is_emptied_the_next_car_is_typed_at_once(at: Counter) -> None:
+    at.type_into(QLineEdit, ABOUT, "4-cyl pickup")
+    at.press("Empty the form")
+    typed(at, "TH 7")
+    assert at.find(QLineEdit, "Plate, or the shop's own tag").text() == "TH 7"
