@@ -16,6 +16,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.off_where_shut import off_where_shut
+from desktop_app.shop_window.saved_again import SavedAgain
 from desktop_app.shop_window.texts import tooltip
 
 
@@ -48,3 +49,4 @@ def stand_above(
         window.add_to_top(button)
         button.show()  # not with the next layout: keys typed meanwhile would find it hidden
     window.add_to_top(WhoIsHere(desk))
+    SavedAgain(desk, window)

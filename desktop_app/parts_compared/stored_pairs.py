@@ -57,9 +57,7 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
     """Return a whole pair; a ShopTrouble where there is none with this id."""
     row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()
     if row is None:
-        raise ShopTrouble(
-            tr("That pair is not in the record any more."), tr("It may be undone.")
-        )
+        raise ShopTrouble(tr("That pair is not in the record any more."), tr("It may be undone."))
     return PairView(
         **{**dict(row), "fitted": bool(row["fitted"])},
         **_readings(connection, pair_id),

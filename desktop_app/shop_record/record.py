@@ -31,7 +31,7 @@ from desktop_app.shop_record.server.server_trouble import (
     not_known_whether_kept,
     server_lost,
 )
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
 from desktop_app.shop_record.under_way import LongWriting, forget, under_way
 
 Clock = Callable[[], datetime]
@@ -351,4 +351,6 @@ def _told(folder: Path) -> Iterator[None]:
         trouble = dialect.as_trouble(error, under_way(folder))
         if trouble is None:
             raise
+        if isinstance(trouble, NotSaved) and not folder.is_dir():
+            trouble = dialect.record_moved()
         raise trouble from error

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from contextlib import suppress
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
 from datetime import date, datetime
 from typing import Any
 
@@ -16,7 +16,7 @@ from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.past.long_reverse import next_is_long
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.errands import Errands
 from desktop_app.shop_window.long_undo import LongUndo
@@ -37,6 +37,8 @@ class Desk(QObject):
         super().__init__(parent)
         self.record = record
         self.why_shut: ShopTrouble | None = None
+        self.not_saved: NotSaved | None = None  # why nothing can be saved, until something is
+        self._quiet = False
         self.errands = Errands(self)
         self.errands.told.connect(self.told)
         self._rules: HouseRules | None = None
@@ -145,6 +147,15 @@ class Desk(QObject):
         beside = self._long = LongUndo(self.errands, said, reverse, ended)
         return None
 
+    @contextmanager
+    def quietly(self) -> Iterator[None]:
+        """Try something again: that it can't be saved is told already."""
+        self._quiet = True
+        try:
+            yield
+        finally:
+            self._quiet = False
+
     @Slot()
     def _hurry_all(self) -> None:
         self.record.hurry(everybody=True)
@@ -153,11 +164,15 @@ class Desk(QObject):
         try:
             done = work()
         except ShopTrouble as trouble:
-            self.told.emit(trouble)
+            if isinstance(trouble, NotSaved):
+                self.not_saved = trouble
+            if not (self._quiet and isinstance(trouble, NotSaved)):
+                self.told.emit(trouble)
             if isinstance(trouble, WrittenMeanwhile) and trouble.tables:
                 touched = trouble.tables | self._changed_elsewhere()
                 self.changed.emit(Done(trouble.what, touched, None))
             return None
+        self.not_saved = None
         self._tell_change(done)
         return done
 

@@ -4,17 +4,24 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Mapping
+from contextlib import suppress
+from hashlib import sha256
 from pathlib import Path
 from weakref import WeakSet
 
+from platformdirs import user_data_path
 from PySide6.QtCore import QIODevice, QSaveFile
 
 
 class Drafts:
-    """Half-filled forms of one shop, in a small file in its folder; written whole or not at all."""
+    """Half-filled forms of one shop, in a small file in its folder; written whole or not at all.
+
+    While the folder takes no file they lie on this computer, and come back with the folder.
+    """
 
     def __init__(self, folder: Path) -> None:
         self._path = folder / "drafts.json"
+        self._spare = _spare_of(folder)
         self._unwritten: dict[str, dict[str, str]] = {}  # where the folder takes no file just now
         self._seen: dict[str, dict[str, str]] = {}  # of each form, as it was read or kept last
         _ALL.add(self)
@@ -58,21 +65,43 @@ class Drafts:
         self._write({form: said for form, said in self._all().items() if form not in forms})
 
     def _write(self, drafts: Mapping[str, object]) -> bool:
-        file = QSaveFile(str(self._path))
-        if not file.open(QIODevice.OpenModeFlag.WriteOnly):
-            return False
-        file.write(json.dumps(drafts, ensure_ascii=False).encode())
-        return file.commit()
+        """Write them into the shop's folder; where that can't be, beside the window's memory."""
+        said = json.dumps(drafts, ensure_ascii=False).encode()
+        if _written(self._path, said):
+            with suppress(OSError):
+                self._spare.unlink(missing_ok=True)
+            return True
+        with suppress(OSError):
+            self._spare.parent.mkdir(parents=True, exist_ok=True)
+        return _written(self._spare, said)
 
     def _all(self) -> dict[str, object]:
-        try:
-            found = json.loads(self._path.read_text("utf-8"))
-        except (OSError, ValueError):
-            return {}
-        return found if isinstance(found, dict) else {}
+        return _read(self._path) | _read(self._spare)
 
 
 _ALL: WeakSet[Drafts] = WeakSet()
+
+
+def _spare_of(folder: Path) -> Path:
+    """Return where drafts lie on this computer while a shop's folder takes none, or is gone."""
+    name = sha256(str(folder.absolute()).encode("utf-8", "surrogatepass")).hexdigest()[:16]
+    return user_data_path("benchwitness", appauthor=False) / "drafts" / f"{name}.json"
+
+
+def _written(path: Path, said: bytes) -> bool:
+    file = QSaveFile(str(path))
+    if not file.open(QIODevice.OpenModeFlag.WriteOnly):
+        return False
+    file.write(said)
+    return file.commit()
+
+
+def _read(path: Path) -> dict[str, object]:
+    try:
+        found = json.loads(path.read_text("utf-8"))
+    except (OSError, ValueError):
+        return {}
+    return found if isinstance(found, dict) else {}
 
 
 def are_unwritten(folder: Path) -> bool:

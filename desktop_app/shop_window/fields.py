@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
@@ -23,10 +23,10 @@ from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.saves_itself import SavesItself, tell_page
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.typed_together import TypedTogether
+from desktop_app.shop_window.typing_pause import TypingPause
 from desktop_app.shop_window.words_edit import WordsEdit
 
 LONGEST_LINE = 1000  # letters; what is longer belongs into a field of several lines
-PAUSE_MS = 900  # typing that rests this long is saved
 
 Save = Callable[[str], object]
 
@@ -39,7 +39,7 @@ class LineField(SavesItself, QLineEdit):
         self.setAccessibleName(name)
         self.setMaxLength(LONGEST_LINE)
         self._save = save
-        self._pause = typing_pause(self, self.save_now)
+        self._pause = TypingPause(self, self.save_now, self.keep_meanwhile)
         self.textEdited.connect(self._wait_for_rest)
         self.returnPressed.connect(self.save_now)
 
@@ -63,7 +63,7 @@ class LineField(SavesItself, QLineEdit):
 
     @Slot(str)
     def _wait_for_rest(self, _typed: str) -> None:
-        self._pause.start()
+        self._pause.typed()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         super().keyPressEvent(event)
@@ -83,7 +83,7 @@ class WordsField(SavesItself, WordsEdit):
         self.setAccessibleName(name)
         self.setFixedHeight(self.fontMetrics().lineSpacing() * lines + 22)
         self._save = save
-        self._pause = typing_pause(self, self.save_now)
+        self._pause = TypingPause(self, self.save_now, self.keep_meanwhile)
         self.textChanged.connect(self._typed)
 
     def typed(self) -> str:
@@ -111,7 +111,7 @@ class WordsField(SavesItself, WordsEdit):
     @Slot()
     def _typed(self) -> None:
         if self.toPlainText() != self._kept:
-            self._pause.start()
+            self._pause.typed()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self.save_now()
@@ -361,12 +361,3 @@ def single_fields(page: QWidget) -> list[LineField | WordsField]:
 
 def _fields(page: QWidget) -> list[TypedIn]:
     return [*single_fields(page), *page.findChildren(TypedTogether)]
-
-
-def typing_pause(owner: QWidget, then: Callable[[], object]) -> QTimer:
-    """Return a timer to start with each key: `then` is called once typing rests."""
-    timer = QTimer(owner)
-    timer.setSingleShot(True)
-    timer.setInterval(PAUSE_MS)
-    timer.timeout.connect(then)
-    return timer

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import LineField, typing_pause
+from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.typing_pause import TypingPause
 
 
 class LineDraft(QObject):
@@ -32,7 +33,7 @@ class LineDraft(QObject):
         self._waits = waits
         self._form = ""
         self._kept: dict[str, str] = {}
-        self._pause = typing_pause(owner, self.keep)
+        self._pause = TypingPause(owner, self.keep)
         for line in lines.values():
             line.textChanged.connect(self.look_again)
             if isinstance(line, LineField):
@@ -65,7 +66,7 @@ class LineDraft(QObject):
     @Slot()
     def look_again(self) -> None:
         """Look, once typing rests, at what stands in the lines and what of it is kept by now."""
-        self._pause.start()
+        self._pause.typed()
 
     def _stays(self, line: QLineEdit) -> bool:
         if self._waits is not None:

@@ -270,11 +270,11 @@ class MainWindow(QMainWindow):
         Something that was not accepted is said first; closing once more leaves it behind.
         """
         refused = [found for page in self._pages.whole.values() if (found := _save(page))]
-        if self._desk is not None and self._desk.record.away is not None:
-            refused = []  # what is typed is kept here, and offered at the next start
         if self._desk is not None:
-            from desktop_app.shop_window.kept_nowhere import kept_nowhere
+            from desktop_app.shop_window.kept_nowhere import kept_nowhere, kept_till_next_time
 
+            if refused and kept_till_next_time(self._desk):
+                refused = []
             refused += kept_nowhere(self._desk, self._pages.whole)
         if news := [one for one in refused if not self._was_told(one)]:
             self._warned = refused

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
 from desktop_app.language import tr
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
 from desktop_app.shop_window.texts import plain_label
 
 if TYPE_CHECKING:
@@ -61,6 +61,7 @@ class NoticeStrip(QFrame):
         row.addWidget(self._button)
         self._asks = ""  # what was asked for and not put away
         self._damaged = False  # it says that the shop is damaged
+        self._unsaved = False  # it says that nothing can be saved
         self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
         self._tells_done = False  # it tells what was done, and is no trouble
@@ -87,6 +88,7 @@ class NoticeStrip(QFrame):
 
             self._asks, self._holds = words, how_long(news)
             self._damaged = isinstance(news, ShopDamaged)
+            self._unsaved = isinstance(news, NotSaved)
         self._told_at, self._tells_done = monotonic(), not isinstance(news, ShopTrouble)
         self._show_words(words)
 
@@ -119,7 +121,14 @@ class NoticeStrip(QFrame):
 
     @Slot(object)
     def deed_done(self, done: Done) -> None:
-        """Let a notice of what was done go with the next deed of this desk."""
+        """Let a notice of what was done go with the next deed of this desk.
+
+        So goes that nothing can be saved: something was.
+        """
+        if done.seq is not None and self._asks and self._unsaved:
+            self._unsaved, asked, self._asks = False, self._asks, ""
+            if self.words() == asked:
+                self.hide()
         if done.seq is not None and self._tells_done:
             self._let_go_after(NEW_FOR_S)
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QTimer, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
 from desktop_app.shop_window.being_saved import saving
 
 if TYPE_CHECKING:
     from desktop_app.shop_window.fields import Save, TypedIn
+    from desktop_app.shop_window.typing_pause import TypingPause
 
 
 class SavesItself:
@@ -20,7 +21,7 @@ class SavesItself:
     in_form = False  # whether it is a line of a form that keeps its own draft
     asked = False  # whether a person is asked which holds: this, or what another desk wrote
     _save: Save
-    _pause: QTimer
+    _pause: TypingPause
     _kept = ""
 
     def typed(self) -> str:
@@ -50,6 +51,11 @@ class SavesItself:
             with saving(field, text):
                 if self._save(text) is not None:
                     self._kept = self.typed()
+        tell_page(field, "typing_rested", field)
+
+    def keep_meanwhile(self) -> None:
+        """Let the page keep what is typed and not saved yet, while typing goes on."""
+        field = cast("TypedIn", self)
         tell_page(field, "typing_rested", field)
 
 

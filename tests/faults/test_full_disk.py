@@ -77,6 +77,30 @@ def test_what_was_typed_stays_in_its_field(own_disk: Path, qtbot: QtBot) -> None
 
 
 @pytest.mark.embedded  # a server has a disk of its own
+def test_what_was_not_saved_is_tried_again_and_the_notice_goes_then(
+    own_disk: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("desktop_app.shop_window.saved_again.AGAIN_MS", 100)
+    with sitting(qtbot, own_disk / "shop", NOON) as at:
+        take_in(at, "misses when damp", "90100")
+        ballast = fill(own_disk)
+        long = "tip burned back, " + "shown by the gap, " * 300
+        cause = at.find(QPlainTextEdit, "Cause")
+        cause.setFocus()
+        cause.insertPlainText(long)
+        at.wait_for("The disk is full.")
+        at.press("Put the notice away")
+        qtbot.wait(400)
+        assert at.window.strip.words() == ""  # it is said once, not with each try
+        at.press("Proved: bay")
+        at.wait_for("The disk is full.")
+        ballast.unlink()
+        at.bot.waitUntil(lambda: at.window.strip.words() == "", timeout=5000)
+    with opened(own_disk / "shop") as record, record.reading() as connection:
+        assert connection.exec_driver_sql("SELECT cause FROM job").scalar_one() == long
+
+
+@pytest.mark.embedded  # a server has a disk of its own
 @pytest.mark.parametrize("call", ["write", "fsync", "replace"])
 def test_a_disk_that_refuses_at_any_point_leaves_no_half_photo(
     shop: ShopRecord, monkeypatch: pytest.MonkeyPatch, call: str

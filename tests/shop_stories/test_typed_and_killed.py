@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
 from desktop_app.part_photos.card_actions import note_printed_card
 from desktop_app.parts_compared.actions import keep_instrument, lay_side_by_side
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.place_names import BACK, CARD, DRAWER, KINDS, RULES
 from tests.shop_stories.counter import Counter, sitting
@@ -130,3 +131,39 @@ def test_nothing_typed_is_lost(qtbot: QtBot, tmp_path: Path, place: str) -> None
     with sitting(qtbot, folder, MONDAY) as at:
         go(at)
         assert lost(at, stood) == []
+
+
+@pytest.mark.parametrize(
+    ("place", "name"),
+    [
+        ("a car is here", "What the customer says"),
+        ("a car is here", "Plate, or the shop's own tag"),
+        ("a job", "Cause: X because Y"),
+        ("a job", "What kind of car"),
+    ],
+)
+def test_what_is_typed_without_a_rest_is_kept_meanwhile(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, place: str, name: str
+) -> None:
+    monkeypatch.setattr("desktop_app.shop_window.typing_pause.MOST_MS", 40)
+    folder, left = tmp_path / "shop", tmp_path / "left"
+    with sitting(qtbot, folder, MONDAY) as at:
+        desk = at.program.desk
+        assert desk is not None
+        a_week_of_returns(desk.record)
+        PLACES[place](at)
+        line = next(one for one in lines_of(at) if one.accessibleName().startswith(name))
+        line.setFocus()
+        line.selectAll()
+        before = desk.ask(last_number)
+        for letter in "zz1234567890":  # each key comes long before typing rests
+            qtbot.keyClicks(line, letter)
+            qtbot.wait(20)
+        qtbot.waitUntil(lambda: is_kept(line, folder), timeout=300)
+        assert desk.ask(last_number) == before  # it is a draft: no deed was done half typed
+        typed = text_of(line)
+        shutil.copytree(folder, left, ignore=shutil.ignore_patterns("*.lock"))
+    with sitting(qtbot, left, MONDAY) as at:
+        PLACES[place](at)
+        line = next(one for one in lines_of(at) if one.accessibleName().startswith(name))
+        assert text_of(line) == typed

@@ -46,7 +46,7 @@ from desktop_app.part_photos.surface_pairs import listed, other_surface
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import typing_pause
+from desktop_app.shop_window.typing_pause import TypingPause
 
 _ROUND = ("circle", "round-bar")
 UNBROKEN = "\u00a0"  # a space at which no line ends: a value stays in one piece
@@ -83,7 +83,7 @@ class BenchWork(QObject):
         self._said: dict[int, tuple[Mark, PlaneScale, MarkSaid]] = {}
         self._waiting: set[int] = set()  # marks that want the pixels, which are still decoded
         self._surfaces = SurfaceCounts(desk, photos, self)
-        self._pause = typing_pause(parent, self.flush)
+        self._pause = TypingPause(parent, self.flush)
         for photo in photos.values():
             photo.news.connect(self._pixels_came)
 

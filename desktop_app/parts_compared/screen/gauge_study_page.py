@@ -23,12 +23,13 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, typing_pause
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.typing_pause import TypingPause
 
 HOW = tr(
     "Read the same part again and again, taken off and set up anew each time. One "
@@ -75,8 +76,8 @@ class GaugeStudyPage(Section):
         self._field.setMaxLength(200)
         self._field.returnPressed.connect(self._enter)
         # Typing that rests is kept, whatever happens to the program.
-        self._pause = typing_pause(self, self.keep_draft)
-        self._field.textEdited.connect(self._pause.start)
+        self._pause = TypingPause(self, self.keep_draft)
+        self._field.textEdited.connect(self._pause.typed)
         self._box = Labelled(tr("Next reading"), self._field)
         self._grid = GaugeReadingsGrid()
         self._grid.taken_out.connect(self._take_out)

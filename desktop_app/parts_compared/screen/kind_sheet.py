@@ -16,10 +16,11 @@ from desktop_app.parts_compared.stored_kinds import pairs_of_kind
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.field_rows import FieldRows
-from desktop_app.shop_window.fields import LineField, WordsField, typing_pause
+from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import CautionBox, plain_label, tooltip
+from desktop_app.shop_window.typing_pause import TypingPause
 
 PARTS: tuple[tuple[Part, str], ...] = (
     ("cautions", tr("Cautions")),
@@ -64,10 +65,10 @@ class KindSheet(QWidget):
         self._lay_out()
         self._show_cautions()
         self._fill_in()
-        self._pause = typing_pause(self, self._write_draft)
+        self._pause = TypingPause(self, self._write_draft)
         plain = [] if self._form is None else self._form.findChildren(QLineEdit)
         for line in (self._name, *plain):
-            line.textChanged.connect(self._pause.start)
+            line.textChanged.connect(self._pause.typed)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)

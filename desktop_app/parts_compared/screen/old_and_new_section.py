@@ -97,6 +97,7 @@ class OldAndNewSection(Section):
         self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
             self._let_go(self._cards.pop(gone))
+            self.said.emit("")  # what stays in view may be about it
         self._tools = self._desk.ask(drawer) or {}
         for pair_id in pairs:
             if pair_id in self._cards:

@@ -20,10 +20,11 @@ from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import Labelled, Tick, typing_pause
+from desktop_app.shop_window.fields import Labelled, Tick
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.typing_pause import TypingPause
 
 NONE = tr("Which sum?")
 
@@ -40,7 +41,7 @@ class SumBench(QWidget):
         self._form: SumForm | None = None
         self._rows: tuple[SumKept, ...] = ()
         # Typing that rests is kept, whatever happens to the program.
-        self._pause = typing_pause(self, self.keep_draft)
+        self._pause = TypingPause(self, self.keep_draft)
         self._choice = ChoiceList()
         self._choice.activated.connect(self._choose)
         self._kept = QVBoxLayout()
@@ -113,7 +114,7 @@ class SumBench(QWidget):
                 self._desk.rules.length_unit,
             )
             self._form.kept.connect(self._keep)
-            self._form.typed.connect(self._pause.start)
+            self._form.typed.connect(self._pause.typed)
             self._place.addWidget(self._form)
             self._form.show()
 

@@ -19,8 +19,9 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import Labelled, QuestionLine, typing_pause
+from desktop_app.shop_window.fields import Labelled, QuestionLine
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.typing_pause import TypingPause
 
 
 class _Words(NamedTuple):
@@ -53,9 +54,9 @@ class CarEventForm(QWidget):
             self._kind.addItem(tr(kind), kind)
         self._kind.currentIndexChanged.connect(self._fit)
         self._day, self._before, self._after, self._note = (QLineEdit() for _ in range(4))
-        self._pause = typing_pause(self, self.keep_draft)
+        self._pause = TypingPause(self, self.keep_draft)
         for field in (self._day, self._before, self._after, self._note):
-            field.textEdited.connect(self._pause.start)
+            field.textEdited.connect(self._pause.typed)
         self._hint = plain_label("", wrap=True)
         self._odd = QuestionLine()
         self._odd.kept.connect(self._right_as_typed)

@@ -193,7 +193,7 @@ class ProofSection(Section):
         return self._levels.checkedButton() or next(lowest, None)
 
     def _stop_at_one_level(self) -> None:
-        """Let Tab stop at one level; Qt would stop where it did in the job that was shown before."""
+        """Let Tab stop at one level; Qt would stop where it did in the job shown before."""
         stop = self._level_stop()
         for button in self._levels.buttons():
             policy = Qt.FocusPolicy

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -34,6 +34,7 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.typing_pause import TypingPause
 from desktop_app.shop_window.words_edit import WordsEdit
 
 FORM = "write-up"
@@ -89,10 +90,7 @@ class WriteUpPage(ReadingPage):
         self._hint = plain_label("", wrap=True)
         self._hint.hide()
         self._lay_out(side_by_side(words, beside_words))
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self._rested)
+        self._pause = TypingPause(self, self._rested, self.keep_draft, PAUSE_MS)
         self._listen()
         self._bring_draft_back()
 
@@ -242,9 +240,9 @@ class WriteUpPage(ReadingPage):
 
     def _listen(self) -> None:
         for line in self._lines().values():
-            line.textEdited.connect(self._pause.start)
+            line.textEdited.connect(self._pause.typed)
             line.returnPressed.connect(self._next_field)
-        self._concern.textChanged.connect(self._pause.start)
+        self._concern.textChanged.connect(self._pause.typed)
         self._concern.textChanged.connect(self._say_heard)
         self._which.changed.connect(self._rested)
         self._known.decided.connect(self._decided)
@@ -396,5 +394,5 @@ class WriteUpPage(ReadingPage):
         self._known.same_trouble.setChecked(draft.get("same") == "yes")
         self._checked_then.show_words(draft.get("checked", ""))
         if draft:
-            self._say(tr("This was typed before the program was closed. Nothing of it was lost."))
+            self._say(tr("This was typed before the program was closed."))
             self._rested()

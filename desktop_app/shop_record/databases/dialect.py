@@ -131,6 +131,7 @@ def wait_at_most(connection: Connection, seconds: float | None) -> None:
     connection.info[_WAITS] = seconds
 
 
+_MOVED = "SQLITE_READONLY_DBMOVED"  # the file is gone, or another one lies there by now
 # What the database says, through SQLAlchemy and where rows are read from the driver in blocks.
 ERRORS = (DBAPIError, sqlite3.Error)
 
@@ -156,6 +157,8 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
         return NotSaved(tr("The shop's record is busy in another program."), kept, tr("Try again."))
     if "full" in said:
         return NotSaved(tr("The disk is full."), kept, tr("Free some space and try again."))
+    if getattr(error, "orig", error).__dict__.get("sqlite_errorname") == _MOVED:
+        return record_moved()
     if "readonly" in said or "read-only" in said:
         return NotSaved(
             tr("The shop's folder can be read but not written."),
@@ -175,6 +178,15 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
             tr("The shop's record cannot be opened."), kept, tr("Is its folder still there?")
         )
     return None
+
+
+def record_moved() -> NotSaved:
+    """Return what to say where a record is gone that was opened, or another lies in its place."""
+    return NotSaved(
+        tr("The shop's folder is not where it was when it was opened."),
+        tr("What you typed is still in its field; nothing was saved."),
+        tr("Put it back, or the disk or stick that it is on."),
+    )
 
 
 def damaged_record() -> ShopDamaged:

@@ -2848,12 +2848,12 @@
         <translation>Lo contado: llegó un vehículo</translation>
     </message>
     <message>
-        <source>In their own words</source>
-        <translation>En sus propias palabras</translation>
+        <source>This was typed before the program was closed.</source>
+        <translation>Esto se escribió antes de cerrar el programa.</translation>
     </message>
     <message>
-        <source>This was typed before the program was closed. Nothing of it was lost.</source>
-        <translation>Esto se escribió antes de cerrar el programa. No se perdió nada.</translation>
+        <source>In their own words</source>
+        <translation>En sus propias palabras</translation>
     </message>
     <message>
         <source>Type four bytes in hex, such as 41 01 00 07 E5 00 or 0007E500.</source>

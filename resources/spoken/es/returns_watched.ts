@@ -1469,7 +1469,7 @@
     </message>
     <message>
         <source>{later} after {earlier}</source>
-        <translation>{later} tras {earlier}</translation>
+        <translation>{later} después de {earlier}</translation>
     </message>
     <message>
         <source>inside the window</source>

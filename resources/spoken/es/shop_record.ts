@@ -536,6 +536,14 @@
         <translation>¿Sigue ahí su carpeta?</translation>
     </message>
     <message>
+        <source>The shop&apos;s folder is not where it was when it was opened.</source>
+        <translation>La carpeta del taller no está donde estaba cuando se abrió.</translation>
+    </message>
+    <message>
+        <source>Put it back, or the disk or stick that it is on.</source>
+        <translation>Vuelva a ponerla en su sitio, o el disco o la memoria donde está.</translation>
+    </message>
+    <message>
         <source>The shop&apos;s record is damaged or its disk fails.</source>
         <translation>El registro del taller está dañado o su disco falla.</translation>
     </message>

@@ -372,12 +372,12 @@
         <translation> de {job} no se acepta.</translation>
     </message>
     <message>
-        <source>What is typed in the forms can&apos;t be kept: the shop&apos;s folder takes no file.</source>
-        <translation>Lo escrito en los formularios no se puede guardar: la carpeta del taller no admite ningún archivo.</translation>
+        <source>What is typed can&apos;t be kept: no folder for it takes a file.</source>
+        <translation>Lo escrito no se puede guardar: ninguna carpeta para ello admite un archivo.</translation>
     </message>
     <message>
-        <source>Make room on its disk, copy it out, or close the window once more.</source>
-        <translation>Haga sitio en su disco, cópielo fuera o vuelva a cerrar la ventana.</translation>
+        <source>Make room on the disk, copy it out, or close the window once more.</source>
+        <translation>Haga sitio en el disco, cópielo en otro lugar o cierre la ventana una vez más.</translation>
     </message>
     <message>
         <source>Copy it out, or close the window once more.</source>
@@ -386,6 +386,10 @@
     <message>
         <source>What is typed under “{name}” can&apos;t be kept: {what}</source>
         <translation>Lo escrito en “{name}” no se puede guardar: {what}</translation>
+    </message>
+    <message>
+        <source>What is typed is kept on this computer, and comes back with the shop.</source>
+        <translation>Lo escrito queda guardado en este ordenador y vuelve con el taller.</translation>
     </message>
     <message>
         <source>Mend or empty it, or close the window once more.</source>

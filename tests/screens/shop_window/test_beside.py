@@ -17,9 +17,29 @@ from desktop_app.shop_window.main_window import MainWindow
 
 WORDS = "This was not saved, and is put back. The line at the foot of the window says why."
 # Qt documentation, "Qt Style Sheets Reference", Palette Role; any other name paints nothing.
-ROLES = """accent alternate-base base bright-text button button-text dark highlight highlighted-text
-    light link link-visited mid midlight placeholder-text shadow text tooltip-base tooltip-text
-    window window-text""".split()
+ROLES = [
+    "accent",
+    "alternate-base",
+    "base",
+    "bright-text",
+    "button",
+    "button-text",
+    "dark",
+    "highlight",
+    "highlighted-text",
+    "light",
+    "link",
+    "link-visited",
+    "mid",
+    "midlight",
+    "placeholder-text",
+    "shadow",
+    "text",
+    "tooltip-base",
+    "tooltip-text",
+    "window",
+    "window-text",
+]
 
 
 def beside(window: MainWindow) -> QLabel:
