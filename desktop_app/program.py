@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import gc
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QWidget
@@ -144,6 +143,7 @@ class Program(QObject):
         from desktop_app.places import furnish
         from desktop_app.shop_record.past.clock_behind import clock_behind
         from desktop_app.shop_record.past.history import last_number
+        from desktop_app.shop_window.garbage import watch_garbage
 
         self._close_log = keep_log(record.folder)
         shop_place.remember(record.folder)
@@ -157,7 +157,7 @@ class Program(QObject):
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
         self.window.go_to(FIRST_RULES if self._is_to_be_set_up(self.desk) else ASK)
-        _watch_garbage(self)
+        watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:
             self.window.strip.tell(behind)
@@ -289,9 +289,15 @@ class Program(QObject):
         folder = own_folder() / "demo-shop"
         self._beside().run(tr("Making the demo shop"), lambda: fill_steps(folder), self._open)
 
+    def _take_demo_away(self, folder: Path, gone: Callable[[Any], None]) -> None:
+        from desktop_app.commands.demo import take_away
+
+        self._beside().run(tr("Taking the demo shop away"), lambda: take_away(folder), gone)
+
     @Slot()
     def _welcome(self) -> None:
-        from desktop_app.commands import shop_place
+        from desktop_app.commands import demo, shop_place
+        from desktop_app.shop_window.garbage import watch_garbage
         from desktop_app.shop_window.welcome_page import WelcomePage
 
         if self.window.has_place(WELCOME):
@@ -299,15 +305,16 @@ class Program(QObject):
         named = self._refused  # one that was open before is somewhere else now, and not to be made
         if named is not None and str(named.resolve()) == shop_place.last_shop():
             named = None
-        page = WelcomePage(shop_place.shops_opened(), named)
+        page = WelcomePage(shop_place.shops_opened(), named, demo.is_demo)
         page.new_wanted.connect(self._make)
         page.open_wanted.connect(self._open)
         page.server_wanted.connect(self._show_server)
         page.demo_wanted.connect(self._make_demo)
+        page.demo_unwanted.connect(lambda one: self._take_demo_away(one, page.take_off(one)))
         page.backup_wanted.connect(self._from_backup)
         self.window.add_place(WELCOME, lambda: page, by_key=False)
         self.window.go_to(WELCOME)
-        _watch_garbage(self)
+        watch_garbage(self)
 
     @Slot()
     def _from_backup(self) -> None:
@@ -387,12 +394,3 @@ class Program(QObject):
             self.desk.record.close()
         self._close_log()
         self._close_log = lambda: None
-
-
-def _watch_garbage(program: Program) -> None:
-    """Begin to look for garbage, past what starting has made, where that was put off till now."""
-    from desktop_app.shop_window.garbage import WindowGarbage
-
-    if not gc.isenabled() and program.findChild(WindowGarbage) is None:
-        gc.freeze()
-        WindowGarbage(program)

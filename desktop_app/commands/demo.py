@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.shop_place import kinds_of, now, open_place, own_folder
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -78,6 +79,26 @@ def fill_steps(folder: Path) -> Generator[Step, None, Path]:
     finally:
         shutil.rmtree(beside, ignore_errors=True)
     return folder
+
+
+def is_demo(folder: Path) -> bool:
+    """Tell whether a folder holds the demo shop, in which everything is invented."""
+    return (folder / MARKER).is_file()
+
+
+def take_away(folder: Path) -> None:
+    """Delete the demo shop, and no other."""
+    import shutil
+
+    if not is_demo(folder):
+        return
+    try:
+        shutil.rmtree(folder)
+    except OSError as error:
+        raise ShopTrouble(
+            tr("{folder} can't be taken away whole: {error}.", folder=folder, error=error.strerror),
+            do=tr("Close what has it open, and try again."),
+        ) from error
 
 
 def has_screen() -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -28,8 +29,8 @@ def typed_length(text: str, length_unit: str = "mm", accepted: str = "") -> floa
     if found is None:
         raise no_length(text, accepted)
     unit = (found["unit"] or length_unit).casefold()
-    figure = float(found["figure"].replace(",", "."))
-    return figure if unit == "mm" else figure * MM_PER_INCH
+    figure = Fraction(found["figure"].replace(",", "."))
+    return float(figure if unit == "mm" else figure * Fraction(str(MM_PER_INCH)))
 
 
 def no_length(text: str, accepted: str = "") -> ShopTrouble:

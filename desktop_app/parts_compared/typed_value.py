@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+from fractions import Fraction
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import Span
@@ -55,8 +56,9 @@ def typed_value(text: str, unit: str) -> float:
         raise _refused(text, unit)
     body = bare[: ending.start()].strip() if ending else bare
     parts = re.split(r"(?<=[\d.,])\s*\+\s*", body)
-    value = math.fsum(_number(part, text, unit) for part in parts) * factors[typed]
-    return accepted_value(value, unit, text)
+    # Worked out as it is written, so that 3/8" is 9.525 mm and not a hair less.
+    exact = sum(_number(part, text, unit) for part in parts) * Fraction(str(factors[typed]))
+    return accepted_value(_as_float(exact), unit, text)
 
 
 def accepted_value(value: float, unit: str, text: str = "") -> float:
@@ -119,15 +121,22 @@ def _belongs(value: float, factor: float, typical: Span | None) -> bool:
     return not low <= value <= high and low <= value * factor <= high
 
 
-def _number(part: str, text: str, unit: str) -> float:
+def _as_float(exact: Fraction) -> float:
+    try:
+        return float(exact)
+    except OverflowError:
+        return math.inf
+
+
+def _number(part: str, text: str, unit: str) -> Fraction:
     found = _NUMBER.fullmatch(part.strip())
     if found is None:
         raise _refused(text, unit)
     if found["decimal"]:
-        return float(found["decimal"].replace(",", ".").replace("−", "-"))
+        return Fraction(found["decimal"].replace(",", ".").replace("−", "-"))
     if int(found["bottom"]) == 0:
         raise _refused(text, unit)
-    size = int(found["whole"] or 0) + int(found["top"]) / int(found["bottom"])
+    size = int(found["whole"] or 0) + Fraction(int(found["top"]), int(found["bottom"]))
     return -size if found["sign"] in ("-", "−") else size
 
 

@@ -13,6 +13,13 @@ from PySide6.QtCore import QObject, QTimer, Slot
 EACH_MS = 400
 
 
+def watch_garbage(parent: QObject) -> None:
+    """Begin to look for garbage, past what starting has made, where that was put off till now."""
+    if not gc.isenabled() and parent.findChild(WindowGarbage) is None:
+        gc.freeze()
+        WindowGarbage(parent)
+
+
 class WindowGarbage(QObject):
     """Looks now and then, as much as the interpreter itself would have looked by then."""
 

@@ -39,6 +39,14 @@ def test_understood(text: str, unit: str, value: float) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "value"),
+    [('3/8"', 9.525), ("0.3 in", 7.62), ("1/64 in", 0.396875), ("0.30+0.15", 0.45), ("9,53", 9.53)],
+)
+def test_kept_to_the_last_figure(text: str, value: float) -> None:
+    assert typed_value(text, "mm") == value
+
+
+@pytest.mark.parametrize(
     ("text", "unit"),
     [
         ("", "mm"),

@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from demo_shop import build
 from desktop_app.commands import shop_place
+from desktop_app.commands.demo import take_away
 from desktop_app.commands.shop_place import new_place, remember, shops_opened
 from desktop_app.program import WELCOME, Program
 from desktop_app.repair_jobs.stored_people import people_here
@@ -198,6 +199,32 @@ def test_the_demo_shop_is_made_beside_the_window_and_opened(
     at.bot.waitUntil(lambda: at.window.here() == ASK)
     assert at.program.desk is not None
     assert at.program.desk.record.folder == tmp_path / "demo-shop"
+
+
+def test_the_demo_shop_is_taken_away_by_two_presses_and_no_other_shop_is(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    demo, own = tmp_path / "demo", tmp_path / "own"
+    for folder in (own, demo):
+        new_place(folder, lambda: NOON).close()
+        remember(folder)
+    (demo / "demo-shop.toml").write_text("")
+    program = Program(None, lambda: NOON, ask=True)
+    qtbot.addWidget(program.window)
+    program.start()
+    at = Counter(qtbot, program)
+    qtbot.waitUntil(lambda: at.window.here() == WELCOME)
+    assert at.button(f"Open {own}")
+    at.press("Take the demo shop away")
+    assert demo.is_dir()
+    at.press("Delete it: press once more")
+    qtbot.waitUntil(lambda: not demo.exists(), timeout=5000)
+    qtbot.waitUntil(lambda: not at.reads(str(demo)), timeout=5000)
+    assert at.window.here() == WELCOME
+    assert at.button(f"Open {own}")
+    take_away(own)
+    assert own.is_dir()
+    program.close()
 
 
 def test_a_folder_that_was_named_and_is_not_there_yet_is_proposed(

@@ -12,6 +12,7 @@ from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.place_names import RECORDS
 from desktop_app.symptom_search.filters import Filters
 from desktop_app.symptom_search.found import Found, Hit
 from desktop_app.symptom_search.question import Piece
@@ -31,6 +32,11 @@ MOST = 30  # jobs shown
 HINT = tr("What does the car do? Or a plate, a VIN or its end, a job's number, a code")
 
 Asked = tuple[str, Filters]
+_NO_JOB_YET = tr(
+    "No job is written yet. “A car is here”, above, takes the first car in (Ctrl+N); jobs from "
+    "before come in under “{records}”.",
+    records=RECORDS,
+)
 
 
 class AskPage(QWidget):
@@ -201,7 +207,7 @@ class AskPage(QWidget):
             rows += [heading, *hits] if hits else []
         self._shown = None
         self._read_as.show_pieces(self._filters.pieces())
-        told = "" if rows else tr("No job is written yet.")
+        told = "" if rows else _NO_JOB_YET
         if rows and self._filters.kept():
             told = tr(
                 "All jobs, whatever is chosen above: it counts as soon as something is asked."

@@ -131,5 +131,13 @@
         <source>Bring the backup back as a whole.</source>
         <translation>Recupere la copia de seguridad entera.</translation>
     </message>
+    <message>
+        <source>{folder} can&apos;t be taken away whole: {error}.</source>
+        <translation>{folder} no se puede quitar entero: {error}.</translation>
+    </message>
+    <message>
+        <source>Close what has it open, and try again.</source>
+        <translation>Cierre lo que lo tenga abierto e inténtelo de nuevo.</translation>
+    </message>
 </context>
 </TS>

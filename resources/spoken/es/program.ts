@@ -76,6 +76,10 @@
         <translation>Haciendo el taller de muestra</translation>
     </message>
     <message>
+        <source>Taking the demo shop away</source>
+        <translation>Quitando el taller de muestra</translation>
+    </message>
+    <message>
         <source>{file} cannot be written.</source>
         <translation>{file} no se puede escribir.</translation>
     </message>

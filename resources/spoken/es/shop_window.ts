@@ -668,6 +668,14 @@
         <translation>Abrir {folder}</translation>
     </message>
     <message>
+        <source>Take the demo shop away</source>
+        <translation>Quitar el taller de muestra</translation>
+    </message>
+    <message>
+        <source>Delete it: press once more</source>
+        <translation>Borrarlo: pulse una vez más</translation>
+    </message>
+    <message>
         <source>Folder of a new shop</source>
         <translation>Carpeta de un taller nuevo</translation>
     </message>

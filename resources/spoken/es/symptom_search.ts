@@ -228,6 +228,10 @@
         <translation>¿Qué hace el vehículo? O una matrícula, un VIN o su final, un número de trabajo, un código</translation>
     </message>
     <message>
+        <source>No job is written yet. “A car is here”, above, takes the first car in (Ctrl+N); jobs from before come in under “{records}”.</source>
+        <translation>Todavía no hay ningún trabajo escrito. «Llegó un vehículo», arriba, recibe el primero (Ctrl+N); los trabajos de antes entran en «{records}».</translation>
+    </message>
+    <message>
         <source>Ask the old jobs</source>
         <translation>Consultar trabajos antiguos</translation>
     </message>
@@ -250,10 +254,6 @@
     <message>
         <source>Latest jobs</source>
         <translation>Últimos trabajos</translation>
-    </message>
-    <message>
-        <source>No job is written yet.</source>
-        <translation>Aún no hay ningún trabajo escrito.</translation>
     </message>
     <message>
         <source>All jobs, whatever is chosen above: it counts as soon as something is asked.</source>
