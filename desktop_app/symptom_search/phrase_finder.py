@@ -32,13 +32,21 @@ _REMEMBERED, _LONGEST_REMEMBERED = 20_000, 40
 
 
 class Found(NamedTuple):
-    """A phrase found: what it stands for, where its first word stands, and whether it is denied."""
+    """A phrase found: what it stands for, where its first word stands, and whether it is denied.
+
+    `said` are the compared words that it takes.
+    """
 
     id: str
     clause: int
     place: int
-    words: int
+    said: tuple[str, ...]
     denied: bool
+
+    @property
+    def words(self) -> int:
+        """How many words it takes."""
+        return len(self.said)
 
 
 class _Phrase(NamedTuple):
@@ -161,7 +169,7 @@ class PhraseFinder:
             denied = denied_places(clause, own)
         return tuple(
             Found(
-                *(fit.phrase.id, 0, fit.places[0], len(fit.places)),
+                *(fit.phrase.id, 0, fit.places[0], tuple([clause[i] for i in fit.places])),
                 not denied.isdisjoint(fit.places) or is_cured(clause, fit.places[-1]),
             )
             for fit in _without_overlap(fits, denied)

@@ -108,6 +108,7 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
     words = tuple(
         word._replace(understood=word.understood or _is_read(word.word, groups, vocabulary))
         for word in _free_words(text, said, codes, vocabulary)
+        if not _goes_along(text, said, word, groups, vocabulary)
     )
     perhaps = vocabulary.perhaps_in(text) if not groups else None
     pieces = [Piece("symptom", group.id, group.shown, group.plain) for group in groups]
@@ -238,13 +239,38 @@ def _tells_condition(text: str, said: list[Token], place: int, vocabulary: Vocab
     told = vocabulary.conditions_in(text)
     if not told:
         return False
-    near = said[max(0, place - _NEAR) : place + _NEAR + 1]
+    near = _near(said, place)
     start, end = near[0].start, near[-1].end
     here = set(told).intersection(vocabulary.conditions_in(text[start:end]))
     rest, at = "", start
     for token in (one for one in near if one.word == said[place].word):
         rest, at = rest + text[at : token.start], token.end
     return not here <= set(vocabulary.conditions_in(rest + text[at:end]))
+
+
+def _goes_along(
+    text: str, said: list[Token], word: Word, groups: Iterable[Group], vocabulary: Vocabulary
+) -> bool:
+    """Tell whether a word goes along with one that tells a condition: "air" in "the air is wet".
+
+    Whoever looked for it would find air filters.
+    """
+    if _is_read(word.word, groups, vocabulary):
+        return False
+    near = _near(said, word.place)
+    told = vocabulary.conditions_said_in(text[near[0].start : near[-1].end])
+    compared = set(vocabulary.compared(word.word))
+    return any(
+        compared
+        and compared.issubset(words)
+        and any(_names_condition(one, vocabulary) for one in words)
+        for words in told.values()
+    )
+
+
+def _near(said: list[Token], place: int) -> list[Token]:
+    """Return the words around one that may belong to its phrase, and itself."""
+    return said[max(0, place - _NEAR) : place + _NEAR + 1]
 
 
 def _places_of_codes(text: str, said: list[Token]) -> set[int]:

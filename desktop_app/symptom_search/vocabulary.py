@@ -173,7 +173,11 @@ class Vocabulary:
 
     def conditions_in(self, text: str) -> tuple[str, ...]:
         """Return the ids of the conditions that the text names, in the order of their mention."""
-        return tuple(found.id for found in _once(self._condition_finder.find(text)))
+        return tuple(self.conditions_said_in(text))
+
+    def conditions_said_in(self, text: str) -> dict[str, tuple[str, ...]]:
+        """Return the same with the compared words that tell each."""
+        return {found.id: found.said for found in _once(self._condition_finder.find(text))}
 
     def to_ask(self, text: str) -> tuple[TwoMeanings, ...]:
         """Return the words in the text that mean two things and that nothing in it settles."""
