@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import Literal, NamedTuple, TypedDict
 
-from desktop_app.language import tr
+from desktop_app.language import marked, tr
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -113,6 +113,16 @@ def codes_in(text: str) -> tuple[str, ...]:
         if sum(c.isdigit() for c in written) >= 2:
             found[written.replace("O", "0")] = None
     return tuple(found)
+
+
+# What a person types who read none, in the language spoken; English is understood in each.
+_NONE = marked("none, no code, no codes, no fault codes, no trouble codes, nothing")
+
+
+def says_none(text: str) -> bool:
+    """Tell whether somebody says that no code was read: "none", "No codes."."""
+    said = " ".join(text.casefold().strip(" .!").split())
+    return said in {one.strip() for none in (_NONE, tr(_NONE)) for one in none.split(",")}
 
 
 def code_meant(text: str) -> str:

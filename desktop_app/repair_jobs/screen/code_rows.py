@@ -8,8 +8,16 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.proof_checks import check_sentence
 from desktop_app.repair_jobs.screen.row_field import RowField
-from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, code_meant, codes_in
+from desktop_app.repair_jobs.trouble_code import (
+    CodeTrouble,
+    code_book,
+    code_meant,
+    codes_in,
+    says_none,
+)
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
@@ -19,7 +27,7 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 
 
 class CodeRows(QWidget):
-    """Codes as chips with what they mean; several can be typed at once."""
+    """Codes as chips with what they mean; several can be typed at once, or that there is none."""
 
     no_more = Signal()  # Enter in the empty field
 
@@ -30,7 +38,8 @@ class CodeRows(QWidget):
         self._job: JobView | None = None
         drafts = Drafts(desk.record.folder)
         self._field = RowField(tr("Trouble codes, {stage}", stage=tr(stage)), self._add, drafts)
-        self._field.setPlaceholderText("P0300, P0301 …")
+        after = stage == "after repair"
+        self._field.setPlaceholderText(tr("P0300, P0301 … or: none") if after else "P0300, P0301 …")
         self._field.no_more.connect(self.no_more)
         self._field.textEdited.connect(self._edited)
         self._kind = ChoiceList()
@@ -58,7 +67,9 @@ class CodeRows(QWidget):
         """Show the codes of this stage."""
         if self._job is None or self._job.id != job.id:
             self._field.begin(f"codes-{self._stage}-{job.id}")
-            self._hint.hide()
+            self._say("")
+        elif not self._field.text():
+            self._say("")  # nothing is refused, and a tick that was told of may be taken back
         self._job = job
         self._chip_row.clear()
         here = [code for code in job.codes if code.stage == self._stage]
@@ -88,6 +99,8 @@ class CodeRows(QWidget):
     def _add(self, text: str) -> object:
         if self._job is None:
             return None
+        if says_none(text):
+            return self._none_read(self._job.id)
         found = codes_in(text)
         if not found:
             trouble = CodeTrouble(
@@ -109,6 +122,16 @@ class CodeRows(QWidget):
         others = tr("“{text}” is not a trouble code; the others are.", text=" ".join(unread))
         self._say(f"{others} {_what_to_type(unread[0])}" if unread else "")
         return found
+
+    def _none_read(self, job_id: int) -> object:
+        """Give the answer that stands for no code: there is a check for it among the proof's."""
+        if self._stage == "found":
+            self._say(tr("That no code was stored is a finding: write it down as one, below."))
+            return None
+        ticked = self._desk.do(actions.tick_check, job_id, "proof", CODES_READ, "done")
+        if ticked is not None:
+            self._say(tr("Ticked as done above: {check}", check=check_sentence(CODES_READ)))
+        return ticked
 
     def _say(self, words: str) -> None:
         self._hint.setText(f"✎ {words}" if words else "")
