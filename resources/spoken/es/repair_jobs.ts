@@ -2044,6 +2044,10 @@
         <translation>Códigos de avería, {stage}</translation>
     </message>
     <message>
+        <source>P0300, P0301 … or: none</source>
+        <translation>P0300, P0301 … o: ninguno</translation>
+    </message>
+    <message>
         <source>What kind of code, {stage}</source>
         <translation>Qué clase de código, {stage}</translation>
     </message>
@@ -2066,6 +2070,14 @@
     <message>
         <source>“{text}” is not a trouble code.</source>
         <translation>“{text}” no es un código de avería.</translation>
+    </message>
+    <message>
+        <source>That no code was stored is a finding: write it down as one, below.</source>
+        <translation>Que no había ningún código memorizado es un hallazgo: anótelo como tal, más abajo.</translation>
+    </message>
+    <message>
+        <source>Ticked as done above: {check}</source>
+        <translation>Marcado arriba como hecho: {check}</translation>
     </message>
     <message>
         <source>With its letter: type {code} if that is meant.</source>
@@ -3250,6 +3262,10 @@
     <message>
         <source>One is P, C, B or U, then 0 to 3, then three of 0 to 9 and A to F, such as P0300.</source>
         <translation>Es P, C, B o U, después de 0 a 3, después tres de 0 a 9 y de A a F, como P0300.</translation>
+    </message>
+    <message>
+        <source>none, no code, no codes, no fault codes, no trouble codes, nothing</source>
+        <translation>ninguno, ningún código, sin códigos, no hay códigos, sin averías, nada</translation>
     </message>
     <message>
         <source>“{short}” is not an odometer reading.</source>
