@@ -55,4 +55,5 @@ def kept_nowhere(desk: Desk, pages: Mapping[str, QWidget]) -> list[ShopTrouble]:
 
 def _not_saved(why: NotSaved) -> ShopTrouble:
     kept = tr("What is typed is kept on this computer, and comes back with the shop.")
-    return ShopTrouble(why.what, kept, f"{why.do} {tr('Or close the window once more.')}")
+    close = tr("Or close the window once more.")
+    return ShopTrouble(why.what, kept, f"{why.do} {close}")

@@ -44,6 +44,7 @@ class PairHead(QFrame):
         self._steps = QVBoxLayout()
         self._steps.setSpacing(4)
         self._steps_shown: list[tuple[str, str]] = []
+        self._first_step: LongButton | None = None
         self._away = QPushButton(tr("Take the pair away"))
         self._away.setAccessibleName(tr("Take the pair away: {name}", name=kind.name))
         self._away.setProperty(NEVER_FIRST, True)  # Enter right after a jump must not take it away
@@ -102,9 +103,8 @@ class PairHead(QFrame):
 
     def where_to_go_on(self) -> QWidget | None:
         """Return what to press beside the verdict: the first step, else all that was decided."""
-        step = self._steps.itemAt(0)
-        if step is not None and isinstance(step.widget(), LongButton):
-            return step.widget()
+        if self._first_step is not None:
+            return self._first_step
         return None if self._all.isHidden() else self._all
 
     @Slot(int)
@@ -141,12 +141,14 @@ class PairHead(QFrame):
 
     def _build_steps(self) -> None:
         empty(self._steps)
+        self._first_step = None
         for dimension, words in self._steps_shown[:FIRST_REASONS]:
             button = LongButton(f"→  {words}")
             button.setAccessibleName(tr("Next: {words}", words=words))
             button.setProperty("dimension", dimension)
             button.clicked.connect(self._press)
             self._steps.addWidget(button)
+            self._first_step = self._first_step or button
         more = len(self._steps_shown) - FIRST_REASONS
         if more > 0:
             words = (
