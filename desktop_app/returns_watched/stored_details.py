@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 
 _SYMPTOMS = select(JobSymptom.job_id, JobSymptom.symptom)
 _CODES = select(TroubleCode.job_id, TroubleCode.code).where(TroubleCode.stage == "found")
-_PAIRS = select(Pair.job_id, Pair.part_kind, Pair.position)
+# Two parts whose kind nobody said have nothing in common that is known.
+_PAIRS = select(Pair.job_id, Pair.part_kind, Pair.position).where(Pair.part_kind != "")
 
 
 class DetailsOfJob(TypedDict):

@@ -110,7 +110,7 @@ def _sources(names: Mapping[str, str]) -> tuple[_Source, ...]:
             (lambda code: ("code", code), family),
         ),
         (
-            select(Pair.job_id, Pair.part_kind),
+            select(Pair.job_id, Pair.part_kind).where(Pair.part_kind != ""),
             Pair.job_id,
             (lambda kind: ("part kind", kind),),
         ),

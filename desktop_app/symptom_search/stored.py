@@ -94,12 +94,14 @@ def mended_by(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[lis
             select(Job.id, Job.correction).where(Job.id.in_(chosen))
         )
     }
-    fitted = select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(chosen), Pair.fitted == 1)
+    fitted = KINDS_SAID.where(Pair.job_id.in_(chosen), Pair.fitted == 1)
     for job, kind in connection.execute(fitted.order_by(Pair.part_kind)):
         mended[job][0].append(kind)
     return mended
 
 
+# A part whose kind nobody said is no fix with a name, and like no other part.
+KINDS_SAID = select(Pair.job_id, Pair.part_kind).where(Pair.part_kind != "")
 _JOB_LINES = (
     select(
         *(Job.id, Job.number, Job.concern, Job.cause, Job.correction, Job.left_at),

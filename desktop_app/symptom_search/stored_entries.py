@@ -23,6 +23,7 @@ from desktop_app.shop_record.databases.dialect_search import JobText, read_texts
 from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.symptom_search.fixes import fix_words
+from desktop_app.symptom_search.stored import KINDS_SAID
 from desktop_app.symptom_search.stored_courses import CarsAfter, Left, read_courses
 from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index import entry
@@ -46,10 +47,7 @@ def entries_of(
     vehicles = [row.vehicle_id for row in rows]
     cars = CarsAfter(connection, vehicles, min(days), max(days), last)
     facts = _facts(connection, [*ids, *cars.jobs().difference(ids)])
-    fitted = _grouped(
-        connection,
-        select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(chosen), Pair.fitted == 1),
-    )
+    fitted = _grouped(connection, KINDS_SAID.where(Pair.job_id.in_(chosen), Pair.fitted == 1))
     left = [one for row in rows if (one := _left(row, cars, facts)) is not None]
     settled = {one.job: one.settles for one in left}
     courses = read_courses(connection, left, cars, facts)
@@ -119,7 +117,7 @@ def _facts(connection: Connection, ids: Sequence[int]) -> dict[int, list[str]]:
         (entry.HAPPENS, _conditions(1)),
         (entry.NEVER, _conditions(0)),
         (entry.CODE, select(TroubleCode.job_id, TroubleCode.code)),
-        (entry.PART, select(Pair.job_id, Pair.part_kind)),
+        (entry.PART, KINDS_SAID),
         (entry.SYSTEM, select(Job.id, Job.system).where(Job.system != "")),
     )
     for kind, query in facts:

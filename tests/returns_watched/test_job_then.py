@@ -198,3 +198,8 @@ def test_a_level_that_was_chosen_and_not_borne_out_claims_nothing() -> None:
 
 def test_what_was_declined_is_told() -> None:
     assert told("Declined", declined="nothing") == "nothing"
+
+
+def test_a_part_whose_kind_nobody_said_is_named_so() -> None:
+    told = JobThen(job_shown(), (pair(part_kind="", supplier="S1"),), {})
+    assert dict(told.lines())["Parts"] == "kind not said: origin not said, from S1."

@@ -75,7 +75,7 @@ jobs_made = st.fixed_dictionaries(
         "same": st.sampled_from([0, 0, 0, 1]),
         "symptom": st.sampled_from([None, "stalls", "surges"]),
         "code": st.sampled_from([None, None, "P0300", "P0302", "P0420"]),
-        "kind": st.sampled_from([None, None, "alternator"]),
+        "kind": st.sampled_from([None, None, "", "alternator"]),
         "window": st.sampled_from(
             [(90, 3000, "first"), (30, 0, "first"), (0, 900, "first"), (60, 800, "both")]
         ),
@@ -196,7 +196,7 @@ def _job(deed: Deed, place: int, one: dict[str, Any], visit: tuple[int, int]) ->
         deed.add(JobSymptom, job_id=made, symptom=one["symptom"])
     if one["code"]:
         deed.add(TroubleCode, job_id=made, code=one["code"], kind="stored", stage="found")
-    if one["kind"]:
+    if one["kind"] is not None:
         deed.add(Pair, job_id=made, part_kind=one["kind"], position="left")
     return made
 

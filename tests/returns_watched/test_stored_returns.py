@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import Any
 
 import pytest
 from sqlalchemy import event
@@ -72,6 +73,20 @@ def test_one_job_asked_for_gives_the_same_as_the_whole_list(shop: ShopRecord) ->
     assert one == tuple(row for row in whole if row.later == "J-160")
     assert [row.earlier for row in one] == ["J-104", "J-131"]
     assert nobody == ()
+
+
+def test_two_parts_whose_kind_nobody_said_are_no_reason(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    nothing_alike: dict[str, Any] = {"system": "", "kinds": [""]}
+    job(shop, car, "J-1", "2026-05-01", "2026-05-01", **nothing_alike)
+    later = job(shop, car, "J-2", "2026-06-01", **nothing_alike)
+    with shop.reading() as connection:
+        assert read_returns(connection) == ()
+        assert read_returns_of_job(connection, later) == ()
+    with shop.deed("Place both") as deed:
+        deed.connection.exec_driver_sql("UPDATE pair SET position = 'front left'")
+    with shop.reading() as connection:
+        assert read_returns_of_job(connection, later) == ()
 
 
 def test_an_odometer_in_kilometres_gives_miles(shop: ShopRecord) -> None:

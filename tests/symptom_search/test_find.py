@@ -255,6 +255,15 @@ def test_where_no_part_was_fitted_the_correction_is_the_fix(some_jobs: OldJobs) 
     assert [(fix.name, len(fix.jobs)) for fix in fixes] == [("hose replaced", 1)]
 
 
+def test_a_part_whose_kind_nobody_said_leaves_the_correction_to_be_the_fix(
+    old_jobs: OldJobs,
+) -> None:
+    old_jobs.job("brakes squeal", parts=[""], correction="new pads")
+    old_jobs.job("brakes squeal", parts=["", "brake-pads"], correction="new pads and clips")
+    fixes = old_jobs.find("brakes squeal").fixes
+    assert sorted(fix.name for fix in fixes) == ["disc brake pads", "new pads"]
+
+
 def test_a_job_still_in_the_shop_has_fixed_nothing_yet(some_jobs: OldJobs) -> None:
     some_jobs.job("gearbox howls", correction="oil filled up", left=None, here=True)
     assert some_jobs.find("howls").fixes == ()

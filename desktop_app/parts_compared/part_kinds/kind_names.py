@@ -18,6 +18,8 @@ def kind_words(kind_id: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
 
     What somebody typed or brought along for a kind stays as it is, whatever language is spoken.
     """
+    if not kind_id:
+        return tr("kind not said")
     known = kinds.get(kind_id)
     if known is not None:
         return known.name

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-VERSION = 4  # another one wherever what an entry holds is worked out in another way
+VERSION = 5  # another one wherever what an entry holds is worked out in another way
 HEAD = 4096  # bytes of the head, filled up with spaces
 _CHECK = 9  # of them for the checksum
 _STEP = 64
