@@ -64,6 +64,7 @@ def _trouble_words() -> dict[str, str]:
     return {
         "no_script": tr("This page needs JavaScript. Switch it on in the browser."),
         "too_large": tr("it has more than 40 MB."),
+        "empty": tr("The photo is empty. Take it again."),
         "not_given": tr("The phone does not give it. Choose it again."),
         "closes": tr("Closes in {minutes} min unless a photo is sent."),
         "silent": tr(

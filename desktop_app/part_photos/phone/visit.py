@@ -92,8 +92,10 @@ class Visit(BaseHTTPRequestHandler):
         session = self.server.session
         length = door.claimed_length(self.headers)
         sha256 = self.headers.get("X-Photo-SHA256") or ""
-        if not length or not _SHA.fullmatch(sha256):
-            raise TurnedAway(400, tr("An empty photo, or none of this page's."))
+        if not length:
+            raise TurnedAway(400, tr("The photo is empty. Take it again."))
+        if not _SHA.fullmatch(sha256):
+            raise TurnedAway(400, tr("This is no request of the page."))
         self.server.allow(self.connection, limits.body_seconds(length))
         with self.server.tray.coming() as coming:
             content, summed = self._body(length, coming)

@@ -122,6 +122,17 @@ def test_what_is_no_photo_is_named_with_its_reason(
     assert len(page.tray.waiting()) == 1
 
 
+def test_an_empty_photo_is_refused_at_once_and_holds_nothing_up(
+    held: Phone, page: OpenPage, tmp_path: Path
+) -> None:
+    empty = tmp_path / "empty.jpg"
+    empty.touch()
+    held.choose("pick", empty, *files(tmp_path, encoded(noisy(300, 200))))
+    held.wait_to_read("Photo 1, 0 MB: ✕ not taken. The photo is empty. Take it again.")
+    held.wait_to_read("One photo is with the shop.")
+    assert len(page.tray.waiting()) == 1
+
+
 def test_a_photo_that_the_window_refused_is_taken_off_the_count(
     held: Phone, page: OpenPage, tmp_path: Path
 ) -> None:

@@ -86,6 +86,11 @@ def test_what_is_wrong_with_a_sending_is_refused_in_words(
     assert page.send()[0] == 200  # and the next one with the right key comes in
 
 
+def test_an_empty_photo_is_refused_for_good(page: OpenPage) -> None:
+    assert page.send(b"") == (400, {"words": "The photo is empty. Take it again."})
+    assert page.files() == []
+
+
 def test_a_length_said_twice_is_refused(page: OpenPage) -> None:
     twice = page.head_bytes().replace(b"\r\n\r\n", b"\r\nContent-Length: 3\r\n\r\n")
     assert page.raw(twice + PHOTO, shut=True).startswith(b"HTTP/1.0 411 ")
