@@ -45,17 +45,13 @@ def answers_to(question: Question) -> tuple[Answer, ...]:
 def answered(found: Survey, answers: Mapping[str, str]) -> Survey:
     """Return the survey with what was answered (option: choice) laid down.
 
-    What the file's own odometers tell about their sign stays; a choice that was never asked about
-    changes nothing.
+    A choice that was never asked about changes nothing.
     """
     settled: dict[str, Any] = {}
     for question in open_questions(found):
         choice = answers.get(question.option)
-        if choice not in question.choices:
-            continue
-        settled[question.option] = choice
-        if question.option == "decimal_sign":
-            settled["odometer_sign"] = found.odometer_sign or choice
+        if choice in question.choices:
+            settled[question.option] = choice
     left = tuple(each for each in found.questions if each.option not in settled)
     return replace(found, questions=left, **settled)
 

@@ -1,14 +1,13 @@
-"""Which decimal sign a file writes: told by the file's own cells, or asked about once."""
+"""Which decimal sign a file writes: of money and hours, asked about once; of odometers, told."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
-from decimal import Decimal
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.number_words import (
     DECIMAL_SIGNS,
+    SIGN_WRITTEN,
     DecimalSign,
     hours_in,
     money_in,
@@ -21,7 +20,7 @@ from desktop_app.records_exchanged.question import Question
 
 
 class SignSeen:
-    """What cells say about the sign, looked at one after another: money and hours, or odometers."""
+    """What cells of money and hours say about the sign, looked at one after another."""
 
     def __init__(self) -> None:
         self._left = set(DECIMAL_SIGNS)
@@ -45,32 +44,14 @@ class SignSeen:
         if figures is not None:
             self._weigh(figures, row)
 
-    def look_at_odometer(self, text: str, row: int) -> None:
-        """Take in one cell of an odometer: 118,420 tells, 120,000 may be asked about."""
-        found = None if text.isdigit() else odometer_in(text.strip())
-        if found is not None:
-            self._weigh(found[0], row, odometer_ways(found[0]))
-
-    def _weigh(
-        self, figures: str, row: int, whole: Mapping[DecimalSign, int] | None = None
-    ) -> None:
-        ways: Mapping[DecimalSign, Decimal | int] = signs_of(figures) if whole is None else whole
+    def _weigh(self, figures: str, row: int) -> None:
+        ways = signs_of(figures)
         if not ways:
             return
         self._left &= ways.keys()
         if self._unclear is None and len(set(ways.values())) > 1:
-            readings = (f"{Decimal(value).normalize():f}" for value in ways.values())
+            readings = (f"{value.normalize():f}" for value in ways.values())
             self._unclear = (figures, row, tuple(readings))
-
-    @property
-    def contradictory(self) -> bool:
-        """Whether the cells were written with both signs."""
-        return not self._left
-
-    @property
-    def in_doubt(self) -> str:
-        """The first figures that the sign decides about, or nothing."""
-        return self._unclear[0] if self._unclear else ""
 
     def decided(self) -> tuple[DecimalSign | None, Question | None]:
         """Return the sign, and the question where it must be answered first."""
@@ -89,3 +70,39 @@ class SignSeen:
             why=why,
         )
         return None, Question("decimal_sign", DECIMAL_SIGNS, row, figures, says)
+
+
+class OdometersSeen:
+    """What the odometers of a column say about their own signs, looked at one after another.
+
+    They are whole numbers, so that prices tell nothing about them: 249.000 is 249,000 wherever
+    the column has no decimals with a point, and in doubt where it parts thousands by commas too.
+    """
+
+    def __init__(self) -> None:
+        self._decimal, self._parting, self._either = (set[DecimalSign]() for _ in range(3))
+        self.in_doubt = ""
+
+    def look(self, text: str, _row: int) -> None:
+        """Take in one cell: 118,420 parts thousands, 118420.0 has decimals, 120.000 is either."""
+        found = None if text.isdigit() else odometer_in(text.strip())
+        if found is None:
+            return
+        ways = odometer_ways(found[0])
+        written = {sign for sign, mark in SIGN_WRITTEN.items() if mark in found[0]}
+        if len(set(ways.values())) > 1:
+            self._either |= written
+            self.in_doubt = self.in_doubt or found[0]
+        elif len(ways) == 1:
+            self._decimal |= written & ways.keys()
+            self._parting |= written - ways.keys()
+
+    def decided(self) -> DecimalSign | None:
+        """Return the decimal sign; None where the column has it both ways, or nothing tells."""
+        if self._decimal:
+            return _only(self._decimal) if not self._decimal & self._parting else None
+        return _only(set(DECIMAL_SIGNS) - self._parting - self._either)
+
+
+def _only(signs: set[DecimalSign]) -> DecimalSign | None:
+    return next(iter(signs)) if len(signs) == 1 else None

@@ -29,7 +29,8 @@ _MONEY = re.compile(
 _CURRENCY_SIGNS = {"EUR": "€", "GBP": "£", "USD": "$", "US$": "$", "JPY": "¥"}
 # How nearly all amounts are written; what it gives is what the long way would give.
 _PLAIN = re.compile(r"([0-9]{1,8})([.,])([0-9]{2})")
-_SIGNS: dict[str, DecimalSign] = {".": "point", ",": "comma"}
+SIGN_WRITTEN: dict[DecimalSign, str] = {"point": ".", "comma": ","}
+_SIGNS = {written: sign for sign, written in SIGN_WRITTEN.items()}
 _CLOCK = re.compile(r"([0-9]{1,4})(?::| ?h ?)([0-5][0-9])(?::([0-5][0-9])| ?min| ?m)?")
 _MINUTES = re.compile(r"([0-9]{1,5}) ?(?:min|mins|minutes)\.?")
 _HOURS = re.compile(r"([0-9][0-9.,]*) ?(?:h|hr|hrs|hours?|std)?\.?", re.IGNORECASE)
@@ -126,7 +127,8 @@ def odometer_ways(figures: str) -> dict[DecimalSign, int]:
 def read_odometer(text: str, sign: DecimalSign | None = None) -> tuple[int | None, str]:
     """Return a whole reading and the unit beside it: "mi", "km", or "" where none is.
 
-    The decimal sign counts only where the reading is whole with either.
+    The decimal sign counts only where the reading is whole with either; a ValueError says that
+    nobody knows which, where the column has none.
     """
     if len(text) < 8 and text.isascii() and text.isdigit():
         return int(text), ""

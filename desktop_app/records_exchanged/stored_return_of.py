@@ -55,7 +55,13 @@ class ReturnsOf:
         `vehicle` is the one that the row's job has, or will have; None is a new one.
         """
         if vehicle is None or not self._is_one_car(row, vehicle, earlier.visit.vehicle):
-            why = tr("That job is another car's, by VIN and plate; a return is of the same car.")
+            kept = vehicle.values if vehicle else {}
+            if not (row.vin or row.plate or kept.get("vin") or kept.get("plate")):
+                why = tr("This row names no car; a return needs its plate or VIN.")
+            else:
+                why = tr(
+                    "That job is another car's, by VIN and plate; a return is of the same car."
+                )
             raise _no_return(row, why)
 
     def _is_one_car(self, row: JobRow, vehicle: VehicleKnown, before: VehicleKnown) -> bool:

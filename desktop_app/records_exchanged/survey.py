@@ -13,7 +13,7 @@ from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.csv_rows import Broken, is_blank
 from desktop_app.records_exchanged.date_order import OrderSeen
 from desktop_app.records_exchanged.date_words import DateOrder
-from desktop_app.records_exchanged.decimal_sign import SignSeen
+from desktop_app.records_exchanged.decimal_sign import OdometersSeen, SignSeen
 from desktop_app.records_exchanged.everyday_headers import header_unit
 from desktop_app.records_exchanged.header_row import (
     MOST_COLUMNS,
@@ -43,7 +43,8 @@ class Survey:
     that are not blank. `currency` is the only one of the file's prices, or the most frequent.
     `is_guessed` says that the encoding was told by its letters alone, and may be wrong;
     `short_years` that there are days with years of two figures. `odometer_sign` tells whether an
-    odometer of 120.000 is 120 (a decimal point) or 120,000; `odometer_in_doubt` is the first such.
+    odometer of 120.000 is 120 (a decimal point) or 120,000: by the column alone, None where it has
+    it both ways, so that such rows are refused; `odometer_in_doubt` is the first such.
     """
 
     headers: tuple[str, ...]
@@ -104,13 +105,9 @@ def survey(source: TableSource, column_map: ColumnMap, progress: Progress | None
             seen.look(number, cells)
     order, order_question = seen.order.decided()
     sign, sign_question = seen.sign.decided()
-    odometer_sign, odometer_question = seen.odometers.decided()
     if source.from_workbook:
-        sign, sign_question, odometer_question = "point", None, None
-    elif odometer_sign is None and not seen.odometers.contradictory:
-        odometer_sign = sign
+        sign, sign_question = "point", None
     order_question = None if column_map.date_order else order_question
-    sign_question = sign_question or (None if odometer_sign else odometer_question)
     sign_question = None if column_map.decimal_sign else sign_question
     return Survey(
         headers=headers,
@@ -125,7 +122,7 @@ def survey(source: TableSource, column_map: ColumnMap, progress: Progress | None
         first_rows=tuple((number, tuple(cells)) for number, cells in shown),
         date_order=column_map.date_order or order,
         decimal_sign=column_map.decimal_sign or sign,
-        odometer_sign=column_map.decimal_sign or odometer_sign,
+        odometer_sign=seen.odometers.decided(),
         odometer_in_doubt=seen.odometers.in_doubt,
         odometer_unit=column_map.odometer_unit or _unit(headers, columns),
         short_years=seen.order.short_years,
@@ -140,14 +137,14 @@ class _Seen:
     def __init__(self, columns: Columns) -> None:
         self.order = OrderSeen()
         self.sign = SignSeen()
-        self.odometers = SignSeen()
+        self.odometers = OdometersSeen()
         self.rows = 0
         looks = {
             "opened_on": self.order.look,
             "closed_on": self.order.look,
             "price": self.sign.look_at_money,
             "hours": self.sign.look_at_hours,
-            "odometer": self.odometers.look_at_odometer,
+            "odometer": self.odometers.look,
         }
         self._looks = [
             (column, look, set[str]())

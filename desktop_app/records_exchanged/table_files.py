@@ -11,6 +11,7 @@ from typing import BinaryIO
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.no_table import LOOKED_AT, no_table
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.rejected_rows import rejected_rows
 from desktop_app.records_exchanged.survey import survey
@@ -83,7 +84,7 @@ def write_rejected(table: Table, reasons: Mapping[int, str], to: Path) -> None:
 
 
 def _looked_at(path: Path) -> bytes:
-    """Return the first bytes of a file, refused in words where it can't be one that is read."""
+    """Return how a workbook begins, nothing for a text; else it is refused in words."""
     shown = str(path)[:200]
     if path.is_dir():
         raise ShopTrouble(tr("{file} is a folder.", file=shown), do=ACCEPTED)
@@ -93,13 +94,15 @@ def _looked_at(path: Path) -> bytes:
         raise ShopTrouble(tr("{file} is a device or a pipe.", file=shown), do=ACCEPTED)
     with _opened(path) as file:
         try:
-            first = file.read(8)
+            first = file.read(LOOKED_AT)
         except OSError as error:
             raise _cannot_read(path, error) from error
     size = path.stat().st_size
     if not size:
         raise ShopTrouble(tr("{file} is empty.", file=shown), do=ACCEPTED)
-    kind = _ZIP if first.startswith(_ZIP) else first
+    if is_another := no_table(first):
+        raise ShopTrouble(tr("{file} is {another}.", file=shown, another=is_another), do=ACCEPTED)
+    kind = next((one for one in (_ZIP, _OLD_WORKBOOK) if first.startswith(one)), b"")
     most = MOST_WORKBOOK if kind == _ZIP else MOST_TEXT
     if size > most:
         raise ShopTrouble(

@@ -193,6 +193,38 @@ def test_a_damaged_workbook_is_not_read_as_a_text(tmp_path: Path) -> None:
         raise AssertionError
 
 
+@pytest.mark.parametrize(
+    ("content", "what"),
+    [
+        (b'[{"job_number":"1"}]', "JSON"),
+        (b'\xef\xbb\xbf {\n "jobs": []}', "JSON"),
+        (b"%PDF-1.4\n%\xe2\xe3\xcf\xd3\n", "a PDF document"),
+        (b"\x89PNG\r\n\x1a\n\0\0", "a picture"),
+        (b"\xff\xd8\xff\xe0\0\x10JFIF", "a picture"),
+        (b"\x1f\x8b\x08\0", "a packed file"),
+        (b"\n<!DOCTYPE HTML><table>", "a web page"),
+        (b'<?xml version="1.0"?><Workbook>', "XML"),
+    ],
+)
+@pytest.mark.parametrize("name", ["jobs.csv", "jobs.xlsx", "jobs.json"])
+def test_what_is_no_table_is_called_by_what_it_is(
+    tmp_path: Path, content: bytes, what: str, name: str
+) -> None:
+    (tmp_path / name).write_bytes(content)
+    with pytest.raises(ShopTrouble) as refused, open_table(tmp_path / name):
+        raise AssertionError
+    assert refused.value.what.endswith(f"{name} is {what}.")
+    assert refused.value.do == "Accepted: a table with headers as CSV or XLSX."
+
+
+@pytest.mark.parametrize("header", ["[RO]", "{RO}", "<RO>", "BMW no.", "PDF", "% PDF"])
+def test_a_header_with_signs_is_no_other_file(tmp_path: Path, header: str) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(f"{header},Complaint\n1,stalls\n")
+    with open_table(file, ColumnMap({"job_number": (header,)})) as table:
+        assert [job.job_number for job in table if isinstance(job, JobRow)] == ["1"]
+
+
 LIKE_FORMULAS = ("=HYPERLINK(1)", "@x", "+49 x", "-", "'=x", "plain", "it's")
 
 

@@ -7,7 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.records_exchanged.column_map import ColumnMap
-from desktop_app.records_exchanged.number_words import read_cents, read_hours, read_unit
+from desktop_app.records_exchanged.number_words import (
+    DecimalSign,
+    read_cents,
+    read_hours,
+    read_unit,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import column, jobs_of, refused_of, table_of
 
@@ -53,26 +58,39 @@ def odometers(*cells: str, laid_down: ColumnMap | None = None) -> list[int | Non
     return [job.odometer for job in jobs_of(column("odometer", *cells), laid_down)]
 
 
-@pytest.mark.parametrize("cell", ["999.000", "120,000 km", "1.000"])
-def test_three_noughts_alone_are_asked_about(cell: str) -> None:
-    with pytest.raises(ShopTrouble, match=r"row 2: “.*no other number of the file tells") as asked:
-        table_of(column("odometer", cell))
-    assert "decimal_sign" in str(asked.value)
+@pytest.mark.parametrize(
+    ("cells", "read"),
+    [
+        (["999.000"], [999000]),
+        (["120,000 km"], [120000]),
+        (["120,000", "118,420"], [120000, 118420]),
+        (["120.000", "118.420", "7"], [120000, 118420, 7]),
+        (["120.000", "98.0000", "118420.0"], [120, 98, 118420]),
+        (["120,000", "120.000", "118420.0"], [120000, 120, 118420]),
+        (["249.000", "118420,0"], [249000, 118420]),
+    ],
+)
+@pytest.mark.parametrize("sign", ["point", "comma"])
+def test_a_sign_before_three_noughts_parts_thousands_unless_the_column_has_decimals(
+    cells: list[str], read: list[int], sign: DecimalSign
+) -> None:
+    assert odometers(*cells) == read
+    assert odometers(*cells, laid_down=ColumnMap(decimal_sign=sign)) == read
+    price = {"point": "9.50", "comma": '"9,50"'}[sign]
+    rows = "".join(f'J-{row},"{cell}",{price}\n' for row, cell in enumerate(cells))
+    assert [job.odometer for job in jobs_of(f"job,odometer,price\n{rows}")] == read
 
 
-def test_three_noughts_are_told_by_the_file_s_other_numbers() -> None:
-    assert odometers("120,000", "118,420") == [120000, 118420]
-    assert odometers("120.000", "98.0000", "118420.0") == [120, 98, 118420]
-    assert odometers("999.000", laid_down=ColumnMap(decimal_sign="point")) == [999]
-    assert odometers("999.000", laid_down=ColumnMap(decimal_sign="comma")) == [999000]
-    (job,) = jobs_of('job,odometer,price\nJ-1,999.000,"9,50"\n')
-    assert job.odometer == 999000
-
-
-def test_odometers_that_contradict_each_other_are_asked_about_whatever_the_prices_say() -> None:
-    rows = "J-1,118.420,9.50\nJ-2,999.0,9.50\nJ-3,120.000,9.50\n"
-    with pytest.raises(ShopTrouble, match=r"row 4: “120\.000” may be .* has both signs"):
-        table_of(f"job,odometer,price\n{rows}")
+@pytest.mark.parametrize(
+    "others", [["123,456"], ["120,000"], ["118.420", "999.0"], ["999.0", "98,0"]]
+)
+@pytest.mark.parametrize("laid_down", [None, ColumnMap(decimal_sign="comma")])
+def test_where_a_column_has_it_both_ways_such_a_row_is_refused(
+    others: list[str], laid_down: ColumnMap | None
+) -> None:
+    refused = refused_of(column("odometer", *others, "249.000"), laid_down)[-1]
+    assert (refused.row, refused.value) == (len(others) + 2, "249.000")
+    assert refused.why == "This may be 249 or 249,000. Write 249 or 249000."
 
 
 @given(st.integers(0, 9_999_999), st.sampled_from(".,"), st.sampled_from([1, 2, 4, 5]))

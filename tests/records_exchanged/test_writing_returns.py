@@ -23,6 +23,7 @@ from tests.records_exchanged.test_writing import BACK, FIRST, rows
 
 ONE, OTHER = "1M8GDM9AXKP042788", "1M8GDM9AXKP042789"
 TWO_CARS = "That job is another car's, by VIN and plate; a return is of the same car."
+NO_CAR = "This row names no car; a return needs its plate or VIN."
 ONE_DAY = "Both came on one day; where no time of day tells more, that is one visit."
 
 
@@ -46,7 +47,8 @@ def kept_returns(shop: ShopRecord) -> int:
         ({}, {"plate": "ZZ 9"}, TWO_CARS),
         ({"vin": ONE}, {"vin": OTHER}, TWO_CARS),
         ({"vin": ONE}, {"vin": OTHER, "plate": "ZZ 9"}, TWO_CARS),
-        ({}, {"plate": ""}, TWO_CARS),
+        ({}, {"plate": ""}, NO_CAR),
+        ({"vin": ONE}, {"plate": "unknown"}, NO_CAR),
         ({}, {"opened_on": "2024-01-06", "closed_on": "2024-01-06", "plate": "ZZ 9"}, TWO_CARS),
         ({"closed_on": "2024-01-05"}, {"opened_on": "2024-01-05"}, ONE_DAY),
         ({"closed_on": "2024-01-05"}, {"opened_on": "2024-01-05", "odometer": "50001"}, ONE_DAY),
