@@ -108,6 +108,15 @@ def test_what_has_no_rhythm_is_refused_with_the_reason() -> None:
     assert "leaves the picture" in along(plain, 5.0, 400.0)
 
 
+@pytest.mark.parametrize("line", [((0.0, 0.0), (2.0, 2.0)), ((5.0, 38.5), (150.0, 38.5))])
+def test_a_line_inside_that_is_too_near_to_the_edge_leaves_no_picture(
+    line: tuple[tuple[float, float], tuple[float, float]],
+) -> None:
+    said = count_along(Mark("count", line), photo_of(np.full((41, 200), 0.4)))
+    edge = "This can't be counted: the line is within 3 pixels of the picture's edge."
+    assert said.warnings == (edge,)
+
+
 def test_a_line_from_a_gap_onto_a_tooth_is_refused() -> None:
     waves = 0.3 + 0.2 * np.sin(np.arange(300) * 2 * np.pi / 20)
     assert "one end" in along(np.repeat(waves[None], 41, axis=0), 15.0, 15.0 + 130)

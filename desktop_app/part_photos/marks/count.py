@@ -58,8 +58,14 @@ def _profiles(mark: Mark, pixels: PhotoPixels) -> Floats:
     steps = np.linspace(0, length, math.ceil(length) + 1)
     widths = np.arange(-HALF_WIDTH_PX, HALF_WIDTH_PX + 1.0)
     where = start + steps[None, :, None] * along + widths[:, None, None] * beside
-    if (where < 0).any() or (where > [pixels.width - 1, pixels.height - 1]).any():
-        raise Uncountable(tr("the line leaves the picture"))
+    last = [pixels.width - 1, pixels.height - 1]
+    if (where < 0).any() or (where > last).any():
+        inside = ((start >= 0) & (start <= last) & (end >= 0) & (end <= last)).all()
+        raise Uncountable(
+            tr("the line is within {width} pixels of the picture's edge", width=HALF_WIDTH_PX)
+            if inside
+            else tr("the line leaves the picture")
+        )
     low = np.floor(where.min((0, 1))).astype(int)
     high = np.ceil(where.max((0, 1))).astype(int) + 1
     light = linear_grey(pixels.rgb[low[1] : high[1], low[0] : high[0]]).astype(float)
