@@ -24,6 +24,7 @@ from desktop_app.part_photos.phone import limits
 from desktop_app.part_photos.phone.addresses import Address
 from desktop_app.part_photos.screen import phone_panel
 from desktop_app.part_photos.screen.phone_panel import PhonePanel
+from desktop_app.part_photos.screen.phone_status import PhoneStatus
 from desktop_app.part_photos.stored_reading import photos_of_job
 from desktop_app.parts_compared.actions import lay_side_by_side, take_pair_away
 from desktop_app.parts_compared.stored_pairs import read_pair
@@ -148,7 +149,9 @@ def test_a_photo_goes_from_the_phone_to_its_part_and_undo_takes_it_back(bay: Bay
     ]
     strip = bay.counter.find(QListWidget, "photos of the removed part, distributor rotor")
     assert [strip.item(row).text() for row in range(strip.count())] == ["tip.jpg"]
-    assert bay.counter.reads("2 photos came.")
+    assert bay.counter.reads("2 different photos came.")
+    [status] = bay.counter.window.findChildren(PhoneStatus)
+    assert status.text() == "Phone: open, 2 different photos"
     assert bay.in_tray() == []
     bay.counter.press("Undo: Put a photo from the phone to a part")
     bay.wait_for(1)
@@ -162,6 +165,8 @@ def test_the_same_photo_sent_again_is_there_once(bay: Bay) -> None:
         assert bay.send(PHOTOS[0], place) == 200
         bay.wait_for(1)
     assert bay.counter.reads("One photo came.")
+    [status] = bay.counter.window.findChildren(PhoneStatus)
+    assert status.text() == "Phone: open, one photo"
     assert len(bay.desk.ask(photos_of_job, bay.job)) == 1
     bay.counter.bot.waitUntil(lambda: bay.in_tray() == [], timeout=10000)
 

@@ -160,7 +160,7 @@ def said(bay: PhoneBay) -> str:
         if not came
         else tr("One photo came.")
         if came == 1
-        else tr("{photos} photos came.", photos=came),
+        else tr("{photos} different photos came.", photos=came),
         tr("The page closes in {minutes} min without another one.", minutes=minutes),
     ]
     if strangers == 1:

@@ -33,7 +33,7 @@ class PhoneStatus(QPushButton):
         waits = len(self._bay.waiting())
         words = []
         if self._bay.is_on():
-            words.append(tr("open, {photos} came", photos=came) if came else tr("open"))
+            words.append(_open(came))
         if waits:
             words.append(
                 tr("one photo waits") if waits == 1 else tr("{photos} photos wait", photos=waits)
@@ -50,6 +50,15 @@ class PhoneStatus(QPushButton):
         from desktop_app.part_photos.screen.phone_panel import show_panel
 
         show_panel(self._bay, self)
+
+
+def _open(came: int) -> str:
+    """Say that it is open; a photo that was sent twice counts once here, unlike on the phone."""
+    if came == 0:
+        return tr("open")
+    if came == 1:
+        return tr("open, one photo")
+    return tr("open, {photos} different photos", photos=came)
 
 
 def phone_status(desk: Desk) -> PhoneStatus:
