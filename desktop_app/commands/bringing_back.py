@@ -28,6 +28,7 @@ def import_any(asked: Asked) -> Outcome:
     All of an export comes back into a shop in which nothing is written; into another only its jobs.
     """
     from desktop_app.commands.importing import import_file
+    from desktop_app.records_exchanged.export_names import JOBS_LACK
 
     folder = at_home(asked.file)
     if not folder.is_dir():
@@ -40,7 +41,7 @@ def import_any(asked: Asked) -> Outcome:
     setattr(only_jobs, "file", str(folder / "jobs.csv"))  # noqa: B010 - what is asked has no type
     outcome = import_file(only_jobs)
     why = "Only jobs.csv was read: something is written in this shop already."
-    return Outcome(outcome.json, (*outcome.lines, why), outcome.status)
+    return Outcome(outcome.json, (*outcome.lines, f"{why} {JOBS_LACK}"), outcome.status)
 
 
 def _refuse_what_is_no_export(asked: Asked, folder: Path) -> None:

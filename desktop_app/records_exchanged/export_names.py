@@ -4,10 +4,16 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.part_photos.picture_kind import ENDINGS
 
 JOBS, PHOTO_FILES, HISTORY = "jobs.csv", "photo_files.csv", "history.csv"
 IDS_GIVEN, READ_ME, CHECKSUMS = "ids_given.csv", "README.txt", "checksums.sha256"
+# Said wherever the one table is taken for the whole.
+JOBS_LACK = tr(
+    "It lacks kinds of work, causes of returns, promises of a job's own, sold cars and what "
+    "customers said, so that comebacks are counted otherwise."
+)
 TABLES, PHOTOS, PART_KINDS = "tables", "photos", "part_kinds"
 
 # Each table of the record: its file's name without .csv, and what a row of it is.

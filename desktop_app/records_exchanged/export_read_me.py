@@ -28,7 +28,9 @@ are millimetres, an odometer stands in its vehicle's own unit.
     and the part's cells are filled) and for each further earlier job that it is a return of.
     price is in the shop's currency. Parts that were compared but not fitted, codes that were read
     after the repair, times of day, proof, readings and photos are not in it, nor are returns of a
-    job that came on the same day, which times of day alone tell. The program's import
+    job that came on the same day, which times of day alone tell, nor kinds of work (inspection,
+    maintenance), causes of returns, promises of a job's own, sold cars and what customers said:
+    comebacks that are counted from {JOBS} alone differ from this shop's. The program's import
     reads it as any other table of jobs; in an empty shop it then gives the same {JOBS} again,
     except that vehicles without a whole VIN that share a plate become one, as do visits of one
     vehicle on one day where the odometer of one was not read.

@@ -11,6 +11,7 @@ from desktop_app.records_exchanged.export_names import (
     HISTORY,
     IDS_GIVEN,
     JOBS,
+    JOBS_LACK,
     LATER_TABLES,
     PART_KINDS,
     PHOTO_FILES,
@@ -56,9 +57,8 @@ def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str
 
 def refused(where: str, why: str) -> ShopTrouble:
     """Return the trouble of an export that can't be taken: the file, its row, the reason."""
-    return ShopTrouble(
-        f"{where}: {why}.", NOTHING_DONE, tr("Export the shop again, or bring in jobs.csv alone.")
-    )
+    do = tr("Export the shop again, or bring in jobs.csv alone.")
+    return ShopTrouble(f"{where}: {why}.", NOTHING_DONE, f"{do} {JOBS_LACK}")
 
 
 def row_of(file: str, row: int, column: str = "") -> str:

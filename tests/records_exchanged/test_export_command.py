@@ -62,6 +62,7 @@ def test_into_a_shop_that_has_jobs_only_the_jobs_come(
     assert "0 added, 0 updated" in said
     assert "0 refused" in said
     assert said.splitlines()[-1].startswith("Only jobs.csv was read")
+    assert "comebacks are counted otherwise" in said.splitlines()[-1]
 
 
 @pytest.mark.parametrize(

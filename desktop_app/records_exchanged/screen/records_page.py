@@ -9,7 +9,7 @@ from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 
 from desktop_app.language import tr
-from desktop_app.records_exchanged.export_names import JOBS
+from desktop_app.records_exchanged.export_names import JOBS, JOBS_LACK
 from desktop_app.records_exchanged.screen.backup_box import BackupBox
 from desktop_app.records_exchanged.screen.columns_box import ColumnsBox
 from desktop_app.records_exchanged.screen.export_box import ExportBox
@@ -106,7 +106,7 @@ class RecordsPage(ReadingPage):
             said = tr(
                 "Something is written in this shop already: only {file} of it is read.", file=JOBS
             )
-            self._desk.told.emit(said)
+            self._desk.told.emit(f"{said} {JOBS_LACK}")
             self._file.take(path / JOBS)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
