@@ -32,7 +32,7 @@ class Part:
 
 MARKED = {
     "map-job": (
-        Part("RailButton", "shop_window/main_window.py", row=True),
+        Part("Rail", "shop_window/rail.py"),
         Part("WhoIsHere", "above_the_places.py", row=True),
         Part("JobHead", "repair_jobs/screen/job_head.py"),
         Part("_Jump", "shop_window/jumped_page.py", row=True),

@@ -7,15 +7,13 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QEvent, QSettings, QSize, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QByteArray, QSettings, QSize, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
     QMainWindow,
     QPushButton,
-    QSizePolicy,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -26,14 +24,18 @@ from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
+from desktop_app.shop_window.middle import Middle
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.pages_made import Make, PagesMade
-from desktop_app.shop_window.rail_button import RailButton
+from desktop_app.shop_window.rail import Rail, RailButton
+from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.tab_order import first_stop
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.texts import tooltip
 
 if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
+
+LETTERS_FOR_WORDS = 105  # that the window has to be wide, for undo and redo to say so in words
 
 
 class MainWindow(QMainWindow):
@@ -56,16 +58,16 @@ class MainWindow(QMainWindow):
         self._numbered = 0
         self._seen = False
         self._warned: list[ShopTrouble] = []  # what would be lost, and was told
-        self._stack = QStackedWidget()
+        self._middle = Middle()
+        self._stack = self._middle.stack
         self._pages = PagesMade(self._stack)
         self.strip = NoticeStrip()
-        self._rail = QWidget()
-        self._rail.setObjectName("rail")
-        self._rail_column = QVBoxLayout(self._rail)
+        self._rail = Rail()
         self._top = FlowRow(at_end=True)
         self._undo = self._tool(tr("↶ Undo"), QKeySequence.StandardKey.Undo)
         self._redo = self._tool(tr("↷ Redo"), QKeySequence.StandardKey.Redo)
         self._lay_out()
+        RoomWatch(self, LETTERS_FOR_WORDS, self._find_room)
         on_key(self, QKeySequence.StandardKey.Quit, tr("closes the window"), self.close)
         self._restore_place()
 
@@ -113,7 +115,7 @@ class MainWindow(QMainWindow):
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
         button.setProperty("place", name)
-        self._rail_column.insertWidget(self._rail_column.count() - 1, button)
+        self._rail.add(button)
         button.setVisible(on_rail)
         if on_rail and by_key and self._numbered < 10:  # there are no more figures
             self._numbered += 1
@@ -192,6 +194,7 @@ class MainWindow(QMainWindow):
         button = self._buttons[name]
         button.setVisible(name not in self._beside)
         button.setChecked(True)
+        self._rail.keep_in_sight()
         if leaving is not page:
             self.strip.page_changed()
         if hasattr(page, "came_here"):
@@ -228,16 +231,6 @@ class MainWindow(QMainWindow):
             button.setEnabled(words is not None)
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Let undo and redo be signs alone where words are so large that room is scarce."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            from desktop_app.shop_window.look import LARGE
-
-            large = self.font().pointSize() > LARGE
-            self._undo.setText("↶" if large else tr("↶ Undo"))
-            self._redo.setText("↷" if large else tr("↷ Redo"))
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab go round the window as it is laid out: rail, what stands above, page, strip."""
@@ -296,14 +289,6 @@ class MainWindow(QMainWindow):
         )
 
     def _lay_out(self) -> None:
-        self._rail_column.addStrut(220)  # wider where the words are
-        self._rail.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
-        self._rail_column.setContentsMargins(0, 8, 0, 8)
-        self._rail_column.setSpacing(2)
-        name = plain_label("Benchwitness", "heading")
-        name.setContentsMargins(14, 4, 0, 6)
-        self._rail_column.addWidget(name)
-        self._rail_column.addStretch(1)
         self._top.addWidget(self._undo)
         self._top.addWidget(self._redo)
         right = QVBoxLayout()
@@ -313,7 +298,7 @@ class MainWindow(QMainWindow):
         top.setLayout(self._top)
         top.setContentsMargins(9, 9, 9, 4)
         right.addWidget(top)
-        right.addWidget(self._stack, 1)
+        right.addWidget(self._middle, 1)
         right.addWidget(self.strip)
         whole = QWidget()
         row = QHBoxLayout(whole)
@@ -322,6 +307,11 @@ class MainWindow(QMainWindow):
         row.addWidget(self._rail)
         row.addLayout(right, 1)
         self.setCentralWidget(whole)
+
+    def _find_room(self, narrow: bool) -> None:
+        """Let undo and redo be signs alone where the letters leave little room."""
+        self._undo.setText("↶" if narrow else tr("↶ Undo"))
+        self._redo.setText("↷" if narrow else tr("↷ Redo"))
 
     def _room(self) -> QSize:
         """Return what a screen leaves for a window with its frame; there may be none."""

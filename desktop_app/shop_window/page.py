@@ -41,7 +41,7 @@ class Section(QFrame):
         self.column.setContentsMargins(0, 0, 0, 0)  # the look gives the room about it
         self.column.setSpacing(10)
         if heading:
-            self.column.addWidget(plain_label(heading, "heading"))
+            self.column.addWidget(plain_label(heading, "heading", wrap=True))
 
 
 class _Laid(QWidget):

@@ -156,10 +156,10 @@ def cut_off_rows(listed: QListWidget) -> Iterator[str]:
             yield f"{tells_itself(listed)}: {item.text()}"
 
 
-def outgrown(window: QWidget) -> Iterator[str]:
-    """Say where a window is larger than a small screen, or has a page that is scrolled sideways."""
+def outgrown(window: QWidget, screen: tuple[int, int] = SMALL) -> Iterator[str]:
+    """Say where a window is larger than a screen, or has a page that is scrolled sideways."""
     for what, size in (("is", window.size()), ("wants", window.minimumSizeHint())):
-        if size.width() > SMALL[0] or size.height() > SMALL[1]:
+        if size.width() > screen[0] or size.height() > screen[1]:
             yield f"the window {what} {size.width()} × {size.height()}"
     for page in window.findChildren(QScrollArea):
         if page.isVisible() and page.horizontalScrollBar().maximum() > 0:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Slot
+from PySide6.QtCore import Qt, Slot
 
 from desktop_app.part_photos.drawing_words import START
-from desktop_app.shop_window.look import larger
+from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.texts import PlainLabel, tooltip
 
-_LARGER = 1.4  # than the usual text: it takes a line more
+_LETTERS_WIDE = 90  # letters that it has to be wide; where it is narrower it takes a line more
 
 
 class BenchHelp(PlainLabel):
@@ -19,7 +19,7 @@ class BenchHelp(PlainLabel):
         self.setObjectName("quiet")
         self.setWordWrap(True)
         self.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._fit()
+        RoomWatch(self, _LETTERS_WIDE, self._fit).look()
 
     @Slot(str)
     def say(self, words: str) -> None:
@@ -27,11 +27,6 @@ class BenchHelp(PlainLabel):
         self.setText(words)
         self.setToolTip(tooltip(words))
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self._fit()
-
-    def _fit(self) -> None:
-        lines = 2 if larger(self) <= _LARGER else 3
+    def _fit(self, narrow: bool) -> None:
+        lines = 3 if narrow else 2
         self.setFixedHeight(lines * self.fontMetrics().lineSpacing() + 2)

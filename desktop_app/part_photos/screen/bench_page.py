@@ -31,13 +31,13 @@ from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.look import larger
 from desktop_app.shop_window.place_names import BENCH
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label
 
 _WITH_TITLE = 900  # screen pixels; below that the buttons of the head want the room
-_LEAST_HIGH = 220  # screen pixels of the two photos
 
 
 class PhotoBench(QWidget):
@@ -80,7 +80,7 @@ class PhotoBench(QWidget):
         self._help = BenchHelp()
         self._panel = SidePanel(desk, self._work, readings, self._scales.values())
         self._opening: OpeningViews | None = None
-        self._views.setMinimumHeight(_LEAST_HIGH)
+        self._views.setMinimumHeight(0)  # what is in them says it
         self._lay_out()
         self._wire()
         self._views.show_pair(old, new)
@@ -147,6 +147,7 @@ class PhotoBench(QWidget):
             return super().focusNextPrevChild(onward)
         reason = Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason
         there.setFocus(reason)
+        bring_up(there, 0, 0)
         return True
 
     def _lay_out(self) -> None:

@@ -19,7 +19,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, refused_fields
 from desktop_app.shop_window.texts import plain_label
 
-_NARROW, _WIDE = 272, 340  # screen pixels
+_NARROW, _WIDE = 212, 340  # screen pixels
 _DETAILS_AT = 4  # under the heading, the list, and what is said where it is empty or damaged
 
 

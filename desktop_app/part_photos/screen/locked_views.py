@@ -71,6 +71,10 @@ class LockedViews(QWidget):
             and same_picture(removed.sha256, replacement.sha256)
         )
 
+    def hasHeightForWidth(self) -> bool:
+        """Take what height there is: photos are seen in any."""
+        return False
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave the captions to the heads' tooltips where they would take the photos' room."""
         super().resizeEvent(event)
@@ -184,6 +188,5 @@ def _button(words: str, name: str, more: str, pressed: object) -> QPushButton:
     button = QPushButton(words)
     button.setAccessibleName(name)
     button.setToolTip(tooltip(f"{name}. {more}"))
-    button.setMinimumWidth(look.TOUCH + 12)
     button.clicked.connect(pressed)
     return button

@@ -52,7 +52,7 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 
 KIND = Qt.ItemDataRole.UserRole
 _BETWEEN = 8  # pixels between the words of two rows
-LETTERS_BESIDE = 84  # letters that the page has to be wide, for the list to stand beside the kind
+LETTERS_BESIDE = 98  # letters that the page has to be wide, for the list to stand beside the kind
 
 
 class PartKindsPage(QWidget):

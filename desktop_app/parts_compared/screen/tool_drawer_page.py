@@ -22,7 +22,7 @@ from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.texts import plain_label
 
 ROW_HEIGHT, ROWS_SEEN = 40, 12
-LETTERS_WIDE = 84  # letters that the page has to be wide, for each figure to have its column
+LETTERS_WIDE = 130  # letters that the page has to be wide, for each figure to have its column
 
 
 class ToolDrawerPage(ReadingPage):
@@ -68,6 +68,7 @@ class ToolDrawerPage(ReadingPage):
         self._table.verticalHeader().hide()
         self._table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
         self._table.horizontalHeader().setMinimumSectionSize(130)
+        self._table.verticalHeader().sectionResized.connect(self._give_height)
         RoomWatch(self, LETTERS_WIDE, self._find_room).look()
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -123,6 +124,7 @@ class ToolDrawerPage(ReadingPage):
             self._table.selectRow(chosen)
         self._give_height()
 
+    @Slot()
     def _give_height(self) -> None:
         """Show all rows, or as many as a page has room for."""
         rows = self._table.verticalHeader()

@@ -127,7 +127,7 @@ class ItsBackPage(KeepsRefused, QWidget):
         self._list.setSpacing(1)
         self._list.setWordWrap(True)  # what a car is called may be long
         self._list.setResizeMode(QListView.ResizeMode.Adjust)
-        self._list.setMinimumWidth(300)
+        self._list.setMinimumWidth(220)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.selectionModel().currentChanged.connect(self._row_changed)
         left = QVBoxLayout()

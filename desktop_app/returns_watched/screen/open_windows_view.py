@@ -36,7 +36,7 @@ from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out
 
 NO_JOB = tr("No job's window is open now.")
 ROOMY = 1150  # pixels; in a narrower window the table has no room for all its columns
-LETTERS_BESIDE = 84  # letters that the view has to be wide, for the table to stand beside the plane
+LETTERS_BESIDE = 96  # letters that the view has to be wide, for the table to stand beside the plane
 ROWS = 4  # rows of the table that are seen, at least, where it stands below the plane
 
 
