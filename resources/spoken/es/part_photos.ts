@@ -1120,6 +1120,10 @@
         <translation>la línea no tiene dos extremos</translation>
     </message>
     <message>
+        <source>the line is within {width} pixels of the picture&apos;s edge</source>
+        <translation>la línea está a menos de {width} píxeles del borde de la imagen</translation>
+    </message>
+    <message>
         <source>the line leaves the picture</source>
         <translation>la línea se sale de la imagen</translation>
     </message>
@@ -1852,6 +1856,10 @@
         <translation>tiene más de 40 MB.</translation>
     </message>
     <message>
+        <source>The photo is empty. Take it again.</source>
+        <translation>La foto está vacía. Tómela otra vez.</translation>
+    </message>
+    <message>
         <source>The phone does not give it. Choose it again.</source>
         <translation>El teléfono no la da. Elíjala otra vez.</translation>
     </message>
@@ -1898,10 +1906,6 @@
     <message>
         <source>There is nothing here.</source>
         <translation>Aquí no hay nada.</translation>
-    </message>
-    <message>
-        <source>An empty photo, or none of this page&apos;s.</source>
-        <translation>Una foto vacía, o no es de esta página.</translation>
     </message>
     <message>
         <source>{most} photos came within an hour. Wait a while.</source>
@@ -3040,8 +3044,8 @@
         <translation>Llegó una foto.</translation>
     </message>
     <message>
-        <source>{photos} photos came.</source>
-        <translation>Llegaron {photos} fotos.</translation>
+        <source>{photos} different photos came.</source>
+        <translation>Llegaron {photos} fotos distintas.</translation>
     </message>
     <message>
         <source>The page closes in {minutes} min without another one.</source>
@@ -3054,10 +3058,6 @@
     <message>
         <source>{times} times somebody without the code was turned away.</source>
         <translation>{times} veces se rechazó a alguien sin el código.</translation>
-    </message>
-    <message>
-        <source>open, {photos} came</source>
-        <translation>abierto, llegaron {photos}</translation>
     </message>
     <message>
         <source>open</source>
@@ -3074,6 +3074,14 @@
     <message>
         <source>Phone: {words}</source>
         <translation>Teléfono: {words}</translation>
+    </message>
+    <message>
+        <source>open, one photo</source>
+        <translation>abierto, una foto</translation>
+    </message>
+    <message>
+        <source>open, {photos} different photos</source>
+        <translation>abierto, {photos} fotos distintas</translation>
     </message>
     <message>
         <source>Photos that wait for a place</source>

@@ -4887,5 +4887,9 @@
         <source>Single readings</source>
         <translation>Lecturas sueltas</translation>
     </message>
+    <message>
+        <source>kind not said</source>
+        <translation>clase no dicha</translation>
+    </message>
 </context>
 </TS>

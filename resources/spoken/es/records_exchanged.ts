@@ -536,6 +536,10 @@
         <translation>{file} está vacío.</translation>
     </message>
     <message>
+        <source>{file} is {another}.</source>
+        <translation>{file} es {another}.</translation>
+    </message>
+    <message>
         <source>{file} has more than {most:,} MB.</source>
         <translation>{file} tiene más de {most:,} MB.</translation>
     </message>
@@ -1272,6 +1276,10 @@
         <translation>Otra fila de este archivo dice “{judgement}” de los mismos dos trabajos.</translation>
     </message>
     <message>
+        <source>This row names no car; a return needs its plate or VIN.</source>
+        <translation>Esta fila no nombra ningún vehículo; una vuelta necesita su matrícula o su VIN.</translation>
+    </message>
+    <message>
         <source>That job is another car&apos;s, by VIN and plate; a return is of the same car.</source>
         <translation>Ese trabajo es de otro vehículo, según VIN y matrícula; una vuelta es del mismo vehículo.</translation>
     </message>
@@ -1666,6 +1674,34 @@
     <message>
         <source>The workbook declares a document type; no spreadsheet does.</source>
         <translation>El libro declara un tipo de documento; ninguna hoja de cálculo lo hace.</translation>
+    </message>
+    <message>
+        <source>It lacks kinds of work, causes of returns, promises of a job&apos;s own, sold cars and what customers said, so that comebacks are counted otherwise.</source>
+        <translation>Le faltan las clases de trabajo, las causas de las vueltas, las promesas propias de un trabajo, los vehículos vendidos y lo que dijeron los clientes, de modo que los retornos se cuentan de otra manera.</translation>
+    </message>
+    <message>
+        <source>a picture</source>
+        <translation>una imagen</translation>
+    </message>
+    <message>
+        <source>a PDF document</source>
+        <translation>un documento PDF</translation>
+    </message>
+    <message>
+        <source>a packed file</source>
+        <translation>un archivo comprimido</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>a web page</source>
+        <translation>una página web</translation>
+    </message>
+    <message>
+        <source>XML</source>
+        <translation>XML</translation>
     </message>
 </context>
 </TS>

@@ -392,6 +392,10 @@
         <translation>Lo escrito queda guardado en este ordenador y vuelve con el taller.</translation>
     </message>
     <message>
+        <source>Or close the window once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Mend or empty it, or close the window once more.</source>
         <translation>Corríjalo o vacíelo, o cierre la ventana otra vez.</translation>
     </message>
