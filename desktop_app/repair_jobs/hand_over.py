@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from desktop_app.language import tr
-from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.job_view import JobView, ProofWritten
 from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 
 LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
@@ -127,7 +127,7 @@ def listed(missing: Sequence[str]) -> str:
     return tr("{all_but_last} and {last}", all_but_last=", ".join(missing[:-1]), last=missing[-1])
 
 
-def left_unanswered(job: JobView) -> tuple[str, ...]:
+def left_unanswered(job: ProofWritten) -> tuple[str, ...]:
     """Return the checks of the job's system that are never left out and that nobody answered.
 
     As they are kept: `check_words` says them.

@@ -49,52 +49,15 @@ class CheckMade:
     outcome: str
 
 
-@dataclass(frozen=True, slots=True)
-class JobView:
-    """Everything of one job that a page or a sheet shows; money in cents, days in ISO 8601.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ProofWritten:
+    """What of a job its proof is judged by, beside what is kept of the proof itself."""
 
-    `work` is None for a repair; `named` has those of the four things somebody is named for.
-    """
-
-    id: int
-    number: str
-    visit_id: int
-    concern: str
-    says_same: bool
     system: str
-    cause_found: bool | None
-    cause: str
-    correction: str
-    technician_id: int | None
-    technician: str
-    work: str | None
-    search_hours: float | None
-    hours: float | None
-    unbilled_hours: float | None
-    price_cents: int | None
-    proof_level: int | None
-    proof_words: str
     proof_distance: float | None
-    declined: str | None
-    left_at: str | None
-    window_days: int
-    window_months: int | None
-    window_miles: int
-    window_rule: str
-    came_at: str
-    odometer_in: int | None
-    odometer_unread: str | None
-    odometer_source: str | None
-    odometer_out: int | None
-    brought_by: str
-    customer: str
-    phone: str
-    vehicle: VehicleSeen
-    symptoms: tuple[str, ...]
     conditions: Mapping[str, bool]
     codes: tuple[CodeRead, ...]
     checks: tuple[CheckMade, ...]
-    named: Mapping[Did, Doer]
 
     @property
     def codes_were_read(self) -> bool:
@@ -115,6 +78,49 @@ class JobView:
             return kept.get(words) or kept.get(tr(words)) or said.get(same_check(words), "")
 
         return {words: outcome_of(words) for words in checks}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobView(ProofWritten):
+    """Everything of one job that a page or a sheet shows; money in cents, days in ISO 8601.
+
+    `work` is None for a repair; `named` has those of the four things somebody is named for.
+    """
+
+    id: int
+    number: str
+    visit_id: int
+    concern: str
+    says_same: bool
+    cause_found: bool | None
+    cause: str
+    correction: str
+    technician_id: int | None
+    technician: str
+    work: str | None
+    search_hours: float | None
+    hours: float | None
+    unbilled_hours: float | None
+    price_cents: int | None
+    proof_level: int | None
+    proof_words: str
+    declined: str | None
+    left_at: str | None
+    window_days: int
+    window_months: int | None
+    window_miles: int
+    window_rule: str
+    came_at: str
+    odometer_in: int | None
+    odometer_unread: str | None
+    odometer_source: str | None
+    odometer_out: int | None
+    brought_by: str
+    customer: str
+    phone: str
+    vehicle: VehicleSeen
+    symptoms: tuple[str, ...]
+    named: Mapping[Did, Doer]
 
     @property
     def came_on(self) -> str:

@@ -174,11 +174,16 @@ class ProofReached:
         """What the level means, where it is borne out; else nothing may be claimed."""
         return self.level.means if self.borne_out else ""
 
+    @property
+    def in_doubt(self) -> bool:
+        """Whether the level was chosen, and what is written down does not bear all of it out."""
+        return not self.borne_out and (self.level >= ProofLevel.FULL_TRIP or bool(self.doubts))
+
 
 def level_reached(proof: ProofReached) -> str:
     """Return the level with what it means, or that not all of it is written down."""
     level = proof.level
-    if not proof.means and (level >= ProofLevel.FULL_TRIP or proof.doubts):
+    if proof.in_doubt:
         return tr(
             "{level_name} ({level} of 4) was chosen. What is written down does not bear all of it "
             "out.",

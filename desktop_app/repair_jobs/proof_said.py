@@ -8,7 +8,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.hand_over import left_unanswered
-from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.job_view import JobView, ProofWritten
 from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel, ProofReached, conditions_to_meet
 from desktop_app.repair_jobs.proof_checks import check_words
 from desktop_app.repair_jobs.proof_codes import codes_said, pending_after
@@ -24,12 +24,12 @@ def unit_of(job: JobView) -> DistanceUnit:
     return "km" if job.vehicle.odometer_unit == "km" else "mi"
 
 
-def conditions_told(job: JobView) -> tuple[str, ...]:
+def conditions_told(job: ProofWritten) -> tuple[str, ...]:
     """Return the conditions under which the customer says it happens, those of a drive."""
     return conditions_to_meet(job.conditions)
 
 
-def proof_reached(job: JobView, kept: ProofKept, level: ProofLevel) -> ProofReached:
+def proof_reached(job: ProofWritten, kept: ProofKept, level: ProofLevel) -> ProofReached:
     """Return what was recorded about the proof, for the sentences of the hand-over."""
     told = conditions_told(job)
     made = [one for one in job.checks if one.kind == "proof" and one.outcome == "done"]
@@ -47,7 +47,7 @@ def proof_reached(job: JobView, kept: ProofKept, level: ProofLevel) -> ProofReac
     )
 
 
-def pending_were_read(job: JobView) -> bool:
+def pending_were_read(job: ProofWritten) -> bool:
     """Tell whether it is written down that pending codes were looked for after the repair.
 
     A permanent code alone says nothing of the pending ones.
@@ -56,12 +56,12 @@ def pending_were_read(job: JobView) -> bool:
     return ticked or bool(pending_after(job.codes))
 
 
-def proof_doubts(job: JobView, kept: ProofKept, level: ProofLevel) -> tuple[str, ...]:
+def proof_doubts(job: ProofWritten, kept: ProofKept, level: ProofLevel) -> tuple[str, ...]:
     """Return what was written down and speaks against the level that was chosen, or is missing."""
     return tuple(_doubts(job, kept, level))
 
 
-def _doubts(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[str]:
+def _doubts(job: ProofWritten, kept: ProofKept, level: ProofLevel) -> Iterator[str]:
     if level < ProofLevel.BAY:
         return
     left = pending_after(job.codes)

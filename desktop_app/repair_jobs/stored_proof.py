@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
-from typing import get_args
+from typing import TYPE_CHECKING, Any, TypeAlias, get_args
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, select
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.kept_job import kept_every
@@ -27,6 +29,7 @@ from desktop_app.repair_jobs.stored import (
     Visit,
 )
 from desktop_app.repair_jobs.stored_odometer import read_odometers, read_shop_use
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.kept_value import (
     damaged,
@@ -36,6 +39,12 @@ from desktop_app.shop_record.kept_value import (
     row_place,
 )
 from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from sqlalchemy.orm import InstrumentedAttribute
+
+_Cells: TypeAlias = list[Sequence[Any]]
+_ByJob: TypeAlias = dict[int, _Cells]
 
 
 def read_proof(connection: Connection, job_id: int, shop: ShopUse | None = None) -> ProofKept:
@@ -51,40 +60,49 @@ def read_proof(connection: Connection, job_id: int, shop: ShopUse | None = None)
     ).first()
     if job is None:
         return ProofKept()
-    conditions = connection.execute(
-        select(ConditionMet.id, ConditionMet.condition, ConditionMet.met).where(
-            ConditionMet.job_id == job_id
-        )
-    )
-    steps = connection.execute(
-        select(ProofStep.id, ProofStep.step, ProofStep.done_at).where(ProofStep.job_id == job_id)
-    )
-    caught = connection.execute(
-        select(CaughtHere.id, CaughtHere.caught_at, CaughtHere.words)
-        .where(CaughtHere.job_id == job_id)
-        .order_by(CaughtHere.id)
-    )
     every = every_of(connection, job_id)
-    number = job.number
-    return ProofKept(
-        conditions={
-            name: kept_tick(met, tr("0 or 1"), row_place("condition_met", row, number))
-            for row, name, met in conditions
-        },
-        tests=_tests_of(connection, job_id, number),
-        steps=dict(_step(row, number) for row in steps),
-        caught=tuple(
-            CaughtKept(
-                row.id,
-                _moment(row.caught_at, row_place("caught_here", row.id, number)),
-                row.words,
-            )
-            for row in caught
-        ),
+    return replace(
+        read_proofs(connection, {job_id: job.number})[job_id],
         every=every,
-        provoked=provoked_of(connection, job_id),
         miles_a_day=None if every is None else _miles_a_day(connection, job.vehicle_id, shop),
     )
+
+
+def read_proofs(connection: Connection, numbers: Mapping[int, str]) -> dict[int, ProofKept]:
+    """Return what is kept of the proofs of some jobs, given their numbers by id, read at once.
+
+    How often a fault came, and the car's rate of use, are not among it.
+    """
+
+    def rows(of: InstrumentedAttribute[int], *columns: InstrumentedAttribute[Any]) -> _ByJob:
+        found: _ByJob = {job: [] for job in numbers}
+        wanted = select(of, *columns).where(of.in_(among(numbers))).order_by(columns[0])
+        for row in connection.execute(wanted):
+            found[row[0]].append(row[1:])
+        return found
+
+    met = rows(ConditionMet.job_id, ConditionMet.id, ConditionMet.condition, ConditionMet.met)
+    steps = rows(ProofStep.job_id, ProofStep.id, ProofStep.step, ProofStep.done_at)
+    caught = rows(CaughtHere.job_id, CaughtHere.id, CaughtHere.caught_at, CaughtHere.words)
+    typed = rows(
+        *(SelfTests.job_id, SelfTests.id, SelfTests.stage, SelfTests.typed, SelfTests.read_at)
+    )
+    by_hand = rows(SelfTest.job_id, SelfTest.id, SelfTest.stage, SelfTest.monitor, SelfTest.state)
+    checks = rows(JobCheck.job_id, JobCheck.id, JobCheck.kind, JobCheck.words, JobCheck.outcome)
+    ticked = {
+        job: {(kind, words): outcome for _, kind, words, outcome in some}
+        for job, some in checks.items()
+    }
+    return {
+        job: ProofKept(
+            conditions=dict(_met(row, number) for row in met[job]),
+            tests=_tests(typed[job], by_hand[job], number),
+            steps=dict(_step(row, number) for row in steps[job]),
+            caught=tuple(_caught(row, number) for row in caught[job]),
+            provoked=_provoked(ticked[job].get(("proof", PROVOKED))),
+        )
+        for job, number in numbers.items()
+    }
 
 
 def every_of(connection: Connection, job_id: int) -> FaultEvery | None:
@@ -97,9 +115,20 @@ def every_of(connection: Connection, job_id: int) -> FaultEvery | None:
     return kept_every(job.fault_every, job.fault_every_unit, row_place("job", job_id, job.number))
 
 
-def _step(row: Row[int, str, str], number: str) -> tuple[str, str]:
-    at = row_place("proof_step", row.id, number)
-    return kept_word(row.step, STEP_IDS, tr("a step of the proof"), at), _moment(row.done_at, at)
+def _met(cells: Sequence[Any], number: str) -> tuple[str, bool]:
+    row, name, met = cells
+    return name, kept_tick(met, tr("0 or 1"), row_place("condition_met", row, number))
+
+
+def _step(cells: Sequence[Any], number: str) -> tuple[str, str]:
+    row, step, done_at = cells
+    at = row_place("proof_step", row, number)
+    return kept_word(step, STEP_IDS, tr("a step of the proof"), at), _moment(done_at, at)
+
+
+def _caught(cells: Sequence[Any], number: str) -> CaughtKept:
+    row, caught_at, words = cells
+    return CaughtKept(row, _moment(caught_at, row_place("caught_here", row, number)), words)
 
 
 def _moment(kept: str, at: str) -> str:
@@ -107,12 +136,7 @@ def _moment(kept: str, at: str) -> str:
     return kept
 
 
-def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, StageTests]:
-    typed = connection.execute(
-        select(SelfTests.id, SelfTests.stage, SelfTests.typed, SelfTests.read_at)
-        .where(SelfTests.job_id == job_id)
-        .order_by(SelfTests.stage)
-    )
+def _tests(typed: _Cells, entered: _Cells, number: str) -> dict[Stage, StageTests]:
     bytes_of = {}
     for row, stage, text, read_at in typed:
         at = row_place("self_tests", row, number)
@@ -120,12 +144,7 @@ def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, S
         kept_moment(read_at, at)
         bytes_of[stage] = _checked(text, at)
     by_hand: dict[str, dict[str, SelfTestState]] = {}
-    rows = connection.execute(
-        select(SelfTest.id, SelfTest.stage, SelfTest.monitor, SelfTest.state)
-        .where(SelfTest.job_id == job_id)
-        .order_by(SelfTest.stage, SelfTest.monitor)
-    )
-    for row, stage, monitor, state in rows:
+    for row, stage, monitor, state in sorted(entered, key=lambda cells: cells[2]):
         at = row_place("self_test", row, number)
         kept_word(stage, get_args(Stage), tr("“found” or “after repair”"), at)
         kept_word(monitor, MONITOR_IDS, tr("one of the car's own tests"), at)
@@ -161,11 +180,13 @@ def _miles_a_day(connection: Connection, vehicle_id: int, shop: ShopUse | None) 
 
 def provoked_of(connection: Connection, job_id: int) -> Provoked | None:
     """Return how often it came on purpose, before and after; None where nobody said."""
-    kept = connection.execute(
-        select(JobCheck.outcome).where(
-            JobCheck.job_id == job_id, JobCheck.kind == "proof", JobCheck.words == PROVOKED
-        )
-    ).scalar()
+    wanted = select(JobCheck.outcome).where(
+        JobCheck.job_id == job_id, JobCheck.kind == "proof", JobCheck.words == PROVOKED
+    )
+    return _provoked(connection.execute(wanted).scalar())
+
+
+def _provoked(kept: str | None) -> Provoked | None:
     if not kept:
         return None
     try:

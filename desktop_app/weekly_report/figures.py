@@ -35,7 +35,8 @@ class JobLeft:
     """A job that was handed over; money in cents, `window_ends` the last day of its window.
 
     None where it has no limit in time; 0 `window_miles` is no limit in distance. `window_rule` is
-    "first" or "both"; `work` is None for a repair.
+    "first" or "both"; `work` is None for a repair. `proof_in_doubt` is True where what is written
+    down does not bear out the level that was chosen.
     """
 
     number: str
@@ -56,6 +57,7 @@ class JobLeft:
     declined: str | None
     proof_words: str = ""
     work: str | None = None
+    proof_in_doubt: bool = False
 
     @property
     def counted(self) -> bool:

@@ -17,6 +17,7 @@ from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.cost_once import costs_unwritten
 from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheets.definition_words import edition
+from desktop_app.weekly_report.sheets.kept_out import why_kept_out
 from desktop_app.weekly_report.sheets.sheet_words import joined
 from desktop_app.weekly_report.to_act_on import (
     asked_about,
@@ -114,17 +115,12 @@ def _covers(figures: WeekFigures) -> Iterator[str]:
 
 
 def _counts(figures: WeekFigures) -> Iterator[str]:
-    counted = sum(job.counted for job in figures.left)
-    yield tr(
-        "{jobs} left in the week, {counted} with a cause and a correction; only those are counted.",
-        jobs=jobs_counted(len(figures.left)),
-        counted=counted,
-    )
+    yield _left(figures)
     year = figures.year
     week = _Counted.of(figures.came_back, figures.counts_as)
     rows = [one.row for one in year.returns]
     every = _Counted.of(rows, count_later_jobs(rows, year.left_out))
-    yield f"{_judged(week)} {_waits(every.waits, week.waits)}"
+    yield f"{_judged(week)}{_judged_aside(figures)} {_waits(every.waits, week.waits)}"
     if every.told_waits:
         yield (
             tr(
@@ -147,6 +143,20 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     )
     yield from _caught_here(figures)
     yield _under_watch(figures)
+
+
+def _left(figures: WeekFigures) -> str:
+    """Say how many jobs left and how many of them are counted; of the others, why not."""
+    whys = Counter(why_kept_out(job) for job in figures.left if not job.counted)
+    jobs, counted = jobs_counted(len(figures.left)), len(figures.left) - whys.total()
+    if not whys:
+        return tr("{jobs} left in the week, {counted} counted.", jobs=jobs, counted=counted)
+    return tr(
+        "{jobs} left in the week, {counted} counted; not counted: {others}.",
+        jobs=jobs,
+        counted=counted,
+        others=", ".join(f"{number:,} {why}" for why, number in whys.items()),
+    )
 
 
 def _under_watch(figures: WeekFigures) -> str:
@@ -188,7 +198,7 @@ class _Counted(NamedTuple):
 
 
 def _judged(week: _Counted) -> str:
-    """Say how many visits of the week were judged a comeback, and returns that were told."""
+    """Say how many visits of the week count as comebacks, and returns that were told."""
     told = ""
     if week.told_back:
         told = (
@@ -197,11 +207,29 @@ def _judged(week: _Counted) -> str:
             else tr(", and {returns} returns that were only told", returns=week.told_back)
         )
     if week.back == 1:
-        return tr("1 visit of the week was judged a comeback{and_told}.", and_told=told)
+        return tr("1 visit of the week counts as a comeback{and_told}.", and_told=told)
     return tr(
-        "{visits} visits of the week were judged a comeback{and_told}.",
+        "{visits} visits of the week count as comebacks{and_told}.",
         visits=week.back,
         and_told=told,
+    )
+
+
+def _judged_aside(figures: WeekFigures) -> str:
+    """Say how many visits were judged a comeback after a job that no rate counts; "" of none."""
+    rows = [*zip(figures.came_back, figures.counts_as, strict=True)]
+    counted = {row.visit for row, what in rows if what == "comeback"}
+    aside = len({row.visit for row, _ in rows if row.is_comeback} - counted)
+    if not aside:
+        return ""
+    return " " + (
+        tr("1 was judged a comeback after a job that is not counted, and is not among them.")
+        if aside == 1
+        else tr(
+            "{visits} were judged comebacks after jobs that are not counted, and are not among "
+            "them.",
+            visits=aside,
+        )
     )
 
 

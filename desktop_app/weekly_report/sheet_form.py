@@ -68,13 +68,22 @@ class Table:
         place = self.place(header)
         return tuple(row[place] for row in self.rows)
 
+    def figures(self, header: str) -> list[float]:
+        """Return those cells of a column in which a figure is written."""
+        return [cell for cell in self.column(header) if isinstance(cell, (int, float))]
+
+    def sum_of(self, header: str) -> tuple[str, float | None]:
+        """Return the formula of a column's sum, and its result; where nothing is written none."""
+        reach, written = self.reach(header), self.figures(header)
+        return f'=IF(COUNT({reach})=0,"",SUM({reach}))', sum(written) if written else None
+
 
 @dataclass(frozen=True, slots=True)
 class Total:
     """One figure with the formula that makes it from the tables, and its result as of now.
 
-    None where there is nothing to divide by; the formula then gives an empty text. `jobs` finds
-    the numbers of those behind it. `short` is how it is said where it is seen first.
+    None where there is nothing to divide by or to add up; the formula then gives an empty text.
+    `jobs` finds the numbers of those behind it. `short` is how it is said where it is seen first.
     """
 
     words: str

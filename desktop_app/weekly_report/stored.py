@@ -39,6 +39,7 @@ from desktop_app.weekly_report.stored_before_the_year import (
 )
 from desktop_app.weekly_report.stored_calls_due import read_calls_due
 from desktop_app.weekly_report.stored_costs_before import read_costs_before
+from desktop_app.weekly_report.stored_doubted import levels_in_doubt
 from desktop_app.weekly_report.stored_looked_back import look_back
 from desktop_app.weekly_report.stored_rules_changed import rules_changed
 from desktop_app.weekly_report.stored_supplied import PairsSeen, judge_pairs, read_supplied
@@ -142,7 +143,9 @@ def _jobs_left(connection: Connection, since: date, until: date) -> tuple[JobLef
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
         .order_by(Job.left_at, Job.number)
     )
-    return tuple(map(_job_left, connection.execute(_within(wanted, since, until))))
+    rows = connection.execute(_within(wanted, since, until)).all()
+    in_doubt = levels_in_doubt(connection, rows)
+    return tuple(_job_left(row, in_doubt=row.id in in_doubt) for row in rows)
 
 
 def _within(wanted: Select[*tuple[Any, ...]], since: date, until: date) -> Select[*tuple[Any, ...]]:
@@ -151,7 +154,7 @@ def _within(wanted: Select[*tuple[Any, ...]], since: date, until: date) -> Selec
     )
 
 
-def _job_left(row: Row[Any]) -> JobLeft:
+def _job_left(row: Row[Any], *, in_doubt: bool) -> JobLeft:
     place = row_place("job", row.id, row.number)
     left_on = kept_day(row.left_at, place)
     kept_window(row.window_days, row.window_miles, row.window_rule, place)
@@ -165,6 +168,7 @@ def _job_left(row: Row[Any]) -> JobLeft:
         correction=row.correction,
         system=row.system,
         proof_level=kept_level(row.proof_level, place),
+        proof_in_doubt=in_doubt,
         hours=row.hours,
         unbilled_hours=row.unbilled_hours,
         price_cents=row.price_cents,

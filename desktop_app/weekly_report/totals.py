@@ -38,8 +38,13 @@ from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 _Z2 = normal_factor(0.95) ** 2
 _UNPROVEN = f"{int(ProofLevel.UNPROVEN)} {ProofLevel.UNPROVEN.word}"
+_COUNTED = tr(
+    "Repairs with a cause and a correction; “not caught”, inspections and maintenance enter no "
+    "rate."
+)
 _COUNTS_ONCE = tr(
-    "Visits, and returns only told, judged a comeback inside the window; each counts once."
+    "Visits, and returns only told, judged a comeback inside the window of a counted job; each "
+    "counts once."
 )
 _WAIT = tr("Of the week. Until a person has judged them they are neither comeback nor success.")
 _JOBS_WAIT = tr("A visit to be judged, or the same trouble told: neither good nor bad.")
@@ -61,20 +66,16 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             tr("Handed over"),
             _count(left, JOB, tr("Jobs handed over"), tr("Every job that left in the week.")),
         ),
-        _match(left, COUNTED, tr("yes"), tr("of these with a cause and a correction")),
+        _match(left, COUNTED, tr("yes"), tr("of these counted"), _COUNTED),
         _seen_first(
             tr("Left unproven"),
             _match(left, PROOF_REACHED, _UNPROVEN, tr("of these left unproven")),
         ),
-        _sum(left, HOURS, tr("Hours worked"), "hours", tr("As written on the jobs.")),
-        _sum(
-            left,
-            UNBILLED_HOURS,
-            tr("Hours not billed"),
-            "hours",
-            tr("As written on the jobs."),
+        _written(left, HOURS, tr("Hours worked"), "hours", _on_jobs(left, HOURS)),
+        _written(
+            left, UNBILLED_HOURS, tr("Hours not billed"), "hours", _on_jobs(left, UNBILLED_HOURS)
         ),
-        _sum(left, PRICE, tr("Price of the jobs"), "money", tr("As written on the jobs.")),
+        _written(left, PRICE, tr("Price of the jobs"), "money", _on_jobs(left, PRICE)),
         _seen_first(
             COMEBACKS, _match(came_back, COUNTS_AS, tr("comeback"), COMEBACKS, _COUNTS_ONCE)
         ),
@@ -94,7 +95,7 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             )
             for n, each in enumerate(Judgement)
         ),
-        _sum(came_back, COST, tr("Cost of the week's returns"), "money", _COST_OF_WEEK),
+        _written(came_back, COST, tr("Cost of the week's returns"), "money", _cost_said(came_back)),
         _seen_first(
             tr("Under watch"),
             _count(watch, JOB, tr("Jobs under watch"), tr("An open window is not a success.")),
@@ -147,12 +148,12 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
         ),
         Total(tr("and"), _bound(came, of, "+"), high, "share"),
         _sum(raw, WAITING, tr("Jobs that wait"), "count", _JOBS_WAIT),
-        _sum(
+        _written(
             costs,
             TOTAL,
             tr("Cost of the year's comebacks"),
             "money",
-            tr("Where it was written."),
+            tr("Where it was written.") if costs.rows else costs.nothing,
         ),
     )
 
@@ -206,10 +207,43 @@ def _counted(
 
 
 def _sum(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
-    numbers = [cell for cell in _cells(table, header) if isinstance(cell, (int, float))]
     formula = f"=SUM({table.reach(header)})"
     jobs = partial(_jobs, table, header, lambda cell: cell not in (None, "", 0))
-    return Total(words, formula, sum(numbers), kind, note, jobs)
+    return Total(words, formula, sum(table.figures(header)), kind, note, jobs)
+
+
+def _written(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
+    """Add up what somebody wrote; where nobody did, no sum is known, and nought would be one."""
+    formula, value = table.sum_of(header)
+    return replace(_sum(table, header, words, kind, note), formula=formula, value=value)
+
+
+def _on_jobs(left: Table, header: str) -> str:
+    """Say on how many of the week's jobs a figure is written."""
+    written, every = len(left.figures(header)), len(left.rows)
+    if not every:
+        return left.nothing
+    if not written:
+        return tr("Not written on any job.")
+    if written == every:
+        return tr("As written on the jobs.")
+    return tr("As written on {some} of {every} jobs.", some=written, every=every)
+
+
+def _cost_said(came_back: Table) -> str:
+    """Say with how many pairs of the week a cost is written."""
+    written, every = len(came_back.figures(COST)), len(came_back.rows)
+    if not every:
+        return came_back.nothing
+    if not written:
+        return tr("Not written with any return.")
+    if written == every:
+        return _COST_OF_WEEK
+    return tr(
+        "As written with {some} of {every} pairs, those that are no comebacks included.",
+        some=written,
+        every=every,
+    )
 
 
 def _jobs(table: Table, header: str, wanted: Callable[[Cell], bool]) -> tuple[str, ...]:

@@ -77,7 +77,7 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
     watch = jobs[jobs.days_left >= 0]
     return {
         "Jobs handed over": len(week),
-        "of these with a cause and a correction": int(week.counts.sum()),
+        "of these counted": int(week.counts.sum()),
         "of these left unproven": int((week.proof_level == 0).sum()),
         "Hours worked": week.hours.sum(),
         "Hours not billed": week.unbilled_hours.sum(),

@@ -65,7 +65,7 @@ def test_a_car_that_comes_back_on_the_day_it_left_is_a_comeback(
         at.quiet()
         at.press("Write the week")
         at.quiet()
-        assert at.reads("1 visit of the week was judged a comeback.")
+        assert at.reads("1 visit of the week counts as a comeback.")
     sheet = load_workbook(book, data_only=True)["Came back"]
     rows = [tuple(map(str, row)) for row in sheet.iter_rows(values_only=True)]
     heads = next(row for row in rows if "Days" in row)

@@ -43,6 +43,14 @@ def test_the_parts_of_a_cost_add_up_in_every_table() -> None:
     assert weeks.column("52 weeks to then")[-1] == 2 * 147.0
 
 
+def test_what_nobody_wrote_is_no_nought_and_no_chart() -> None:
+    back = done("J-1", 100, back_after=20)
+    sheet = costs_sheet(figures([back], [came(back, "J-9", 20)]))
+    assert [total.value for total in sheet.totals] == [None] * 5
+    assert sheet.charts == ()
+    assert sheet.table("Costs").nothing == "No cost of a comeback was written."
+
+
 def test_each_week_says_what_the_52_weeks_to_then_cost() -> None:
     jobs = [done("J-1", 340), done("J-2", 60)]
     spent = [ReturnCost(Decimal(0), 0, 0, cents, 0) for cents in (1_000, 200)]

@@ -60,13 +60,39 @@ def test_the_year_stands_first_and_is_the_rate_of_read_first() -> None:
 def test_a_chart_that_shows_nothing_says_what_is_missing_and_when_it_is_there() -> None:
     nobody = rate_sheet(figures([]))
     assert (nobody.charts, len(nobody.sentences)) == ((), 1)
-    assert nobody.sentences[0].startswith("The weeks are not drawn yet: in none of them a job")
+    assert nobody.sentences[0].startswith("The weeks are not drawn yet: in none of them a counted")
     assert "once the week is over" in nobody.sentences[0]
     quiet = rate_sheet(figures([done(f"J-{n}", 30) for n in range(3)]))
     assert quiet.charts[0].table == "Weeks"
     assert quiet.sentences[0].startswith("The line of the weeks lies on nought")
+    assert len(quiet.sentences) == 1
     jobs, returns = steady()
     assert rate_sheet(figures(jobs, returns)).sentences == ()
+
+
+def test_a_curve_of_one_point_is_not_drawn_and_says_from_when_it_is() -> None:
+    # A point each 5 days up to the 90 of the promise: to the fifth day nobody has come yet.
+    young = rate_sheet(figures([done(f"J-{n}", 4, state="open") for n in range(3)]))
+    assert [chart.table for chart in young.charts] == ["Weeks"]
+    assert any(words.startswith("A curve of returns that has one") for words in young.sentences)
+    for name in ("CurveOfReturns", "ReturnsPerJob"):
+        assert young.table(name).notes[-1] == (
+            "Not drawn yet: no counted job was still watched 5 days after it left. It is, once one "
+            "is."
+        )
+    older = rate_sheet(figures([done(f"J-{n}", 5, state="open") for n in range(3)]))
+    assert {"CurveOfReturns", "ReturnsPerJob"} <= {chart.table for chart in older.charts}
+    assert not any("Not drawn yet" in note for table in older.tables for note in table.notes)
+
+
+def test_a_curve_by_miles_of_one_point_says_how_many_must_go_how_far() -> None:
+    seen = done("", 20).left_on
+    near = [done(f"J-{n}", 80, miles_known=40.0, known_on=seen) for n in range(12)]
+    sheet = rate_sheet(figures(near))
+    assert "CurveByMiles" not in {chart.table for chart in sheet.charts}
+    assert sheet.table("CurveByMiles").notes[-1] == (
+        "Not drawn yet: fewer than 10 jobs were watched over 500 miles. It is, once so many are."
+    )
 
 
 def test_a_steady_year_shows_nothing() -> None:

@@ -54,7 +54,7 @@ def test_it_stands_among_the_weeks_returns_in_place_of_a_later_job(
     assert any("this shop never saw that return" in note for note in pairs.notes)
     assert found.counted_as("comeback") == 1
     assert any(
-        "0 visits of the week were judged a comeback, and 1 return that was only told" in one
+        "0 visits of the week count as comebacks, and 1 return that was only told" in one
         for one in read_first(found)
     )
     assert not any("no cost written" in one for one in read_first(found))

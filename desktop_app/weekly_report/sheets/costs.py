@@ -51,13 +51,9 @@ def costs_sheet(figures: WeekFigures) -> Sheet:
     """Return the cost of each comeback of the year, summed by cause and by week."""
     found, beside = _counted(figures.year)
     each, causes, weeks = _each(figures, found, beside), _by_cause(found), _by_week(figures, found)
-    totals = tuple(_sum(each, header) for header in (WORK, CASH_OUT, IN_ONE_SUM, GOT_BACK))
-    values = [total.value or 0.0 for total in totals]
-    whole = round(sum(values[:3]) - values[3], 2)
-    reach = each.reach(TOTAL)
     totals = (
-        *totals,
-        Total(tr("Cost of the year's comebacks"), f"=SUM({reach})", whole, "money", _ALL_OF_THEM),
+        *(_sum(each, header, header, _SUMMED[header]) for header in _SUMMED),
+        _sum(each, TOTAL, tr("Cost of the year's comebacks"), _ALL_OF_THEM),
     )
     chart = Chart(
         tr("Cost of the year's comebacks by cause"),
@@ -75,7 +71,7 @@ def costs_sheet(figures: WeekFigures) -> Sheet:
         about(figures, len(each.rows), year_words(figures)),
         totals=totals,
         totals_name="CostsTotals",
-        charts=(chart,) if causes.rows else (),
+        charts=(chart,) if each.rows else (),
         tables=(causes, each, weeks, *(() if before is None else (before,))),
     )
 
@@ -98,11 +94,9 @@ def _counted(year: YearBehind) -> tuple[list[ReturnDone], list[ReturnDone]]:
     return found, beside
 
 
-def _sum(table: Table, header: str) -> Total:
-    numbers = [cell for cell in table.column(header) if isinstance(cell, (int, float))]
-    return Total(
-        header, f"=SUM({table.reach(header)})", round(sum(numbers), 2), "money", _SUMMED[header]
-    )
+def _sum(each: Table, header: str, words: str, note: str) -> Total:
+    formula, value = each.sum_of(header)
+    return Total(words, formula, None if value is None else round(value, 2), "money", note)
 
 
 def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone]) -> Table:

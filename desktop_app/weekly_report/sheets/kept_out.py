@@ -6,7 +6,7 @@ from collections.abc import Container
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.who_did_what import WORKS, work_words
-from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.figures import JobLeft, WeekFigures
 from desktop_app.weekly_report.headers import KEPT_OUT, WHY
 from desktop_app.weekly_report.sheet_form import Column, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
@@ -21,7 +21,7 @@ _WHYS = (
 _JOBS = Column(tr("Jobs"), "count", f"=COUNTIFS(Raw[{KEPT_OUT}],[@{WHY}])")
 
 
-def why_kept_out(job: JobDone, hands_on: Container[str]) -> str:
+def why_kept_out(job: JobDone | JobLeft, hands_on: Container[str] = ()) -> str:
     """Say why a job enters no rate; empty words where it does.
 
     `hands_on` are the numbers of the jobs that came back with new trouble from our hands.

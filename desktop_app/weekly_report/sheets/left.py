@@ -29,6 +29,11 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 )
 from desktop_app.weekly_report.year_behind import JobDone
 
+_IN_DOUBT = tr(
+    "Proof, “in doubt”: that level was chosen, and what is written down does not bear all of it "
+    "out. The page of the job says what is missing or speaks against it."
+)
+
 _CellOf = Callable[[JobLeft, JobDone], Cell]
 
 
@@ -41,6 +46,7 @@ def left_sheet(figures: WeekFigures) -> Sheet:
         "LeftThisWeek",
         tuple(column for column, _ in named),
         tuple(tuple(cell(job, done[job.number]) for _, cell in named) for job in figures.left),
+        notes=(_IN_DOUBT,) if any(job.proof_in_doubt for job in figures.left) else (),
         nothing=tr("No job was handed over in this week."),
     )
     return Sheet(LEFT_THIS_WEEK, about(figures, len(table.rows)), tables=(table,))
@@ -73,8 +79,10 @@ def _cause(job: JobLeft) -> str:
 
 
 def _proof(job: JobLeft) -> str:
-    level = job.proof_level
-    return tr("not said") if level is None else f"{level} {ProofLevel(level).word}"
+    if job.proof_level is None:
+        return tr("not said")
+    level = f"{job.proof_level} {ProofLevel(job.proof_level).word}"
+    return tr("{level}, in doubt", level=level) if job.proof_in_doubt else level
 
 
 def _counted(job: JobLeft) -> str:

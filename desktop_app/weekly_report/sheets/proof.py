@@ -56,6 +56,10 @@ def _levels(figures: WeekFigures) -> Table:
         title=tr("By how far it was proved"),
         said=(
             tr(
+                "By the level that was chosen at the hand-over. Where what is written down does "
+                "not bear all of it out, Left this week says “in doubt”."
+            ),
+            tr(
                 "Caught here: proofs that failed before the car left. That is a good sign, "
                 "never a comeback. {by_time}: seen fine after the window. It comes by "
                 "itself and stands in for none of the levels of the hand-over.",

@@ -35,7 +35,7 @@ def rate_sheet(figures: WeekFigures) -> Sheet:
     """Return the rates, what the weeks show, and the curves by days, by distance and per job."""
     months, noticed, weeks = months_table(figures), noticed_table(figures), weeks_table(figures)
     curves = by_days_table(figures), by_miles_table(figures), per_job_table(figures)
-    drawn = {table.name for table in curves if table.rows}
+    drawn = {table.name for table in curves if len(table.rows) > 1}
     missing = _missing(weeks)
     weekly = () if missing == _NO_WEEK else (_weeks_chart(),)
     charts = (*weekly, *(one for one in _curve_charts(figures) if one.table in drawn))
@@ -44,17 +44,22 @@ def rate_sheet(figures: WeekFigures) -> Sheet:
     open_week = () if so_far is None else (so_far,)
     shares, kept_out = by_share_table(figures), kept_out_table(figures)
     tables = (months, kept_out, noticed, weeks, *open_week, *curves, shares)
-    sentences = (missing,) if missing else ()
+    one_point = _ONE_POINT if any(len(table.rows) == 1 for table in curves) else ""
+    sentences = tuple(words for words in (missing, one_point) if words)
     return Sheet(RATE, line, sentences=sentences, charts=charts, tables=tables)
 
 
 _NO_WEEK = tr(
-    "The weeks are not drawn yet: in none of them a job with a cause and a correction was under "
-    "watch. They are, once the week is over in which the first such job is handed over."
+    "The weeks are not drawn yet: in none of them a counted job was under watch. They are, once "
+    "the week is over in which the first such job is handed over."
 )
 _NO_COMEBACK = tr(
-    "The line of the weeks lies on nought: no visit that came in them is judged a comeback. It "
-    "rises with the first week in which one came that is."
+    "The line of the weeks lies on nought: no visit that came in them is judged a comeback of a "
+    "counted job. It rises with the first week in which one came that is."
+)
+_ONE_POINT = tr(
+    "A curve of returns that has one point alone is not drawn yet; beneath its table stands from "
+    "when it is."
 )
 
 

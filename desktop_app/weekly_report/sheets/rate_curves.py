@@ -61,6 +61,7 @@ def by_days_table(figures: WeekFigures) -> Table:
                 "day 60 means that 10 of 100 have come back by then. Low to High: where it "
                 "lies 19 times of 20."
             ),
+            *_not_drawn(figures, len(rows)),
         )
         if rows
         else (),
@@ -75,6 +76,7 @@ def by_miles_table(figures: WeekFigures) -> Table:
     unit = unit_words(figures)
     rows: list[tuple[Cell, ...]] = []
     behind: list[tuple[str, ...]] = []
+    points: list[float] = []
     if watched.jobs:
         far = [distance(figures, miles) for miles in watched.miles]
         points = _distances(distance(figures, watched.limit) if watched.limit else max(far))
@@ -96,7 +98,10 @@ def by_miles_table(figures: WeekFigures) -> Table:
         ),
         tuple(rows),
         title=tr("How many have come back after so many {unit}", unit=unit),
-        notes=tuple(_miles_notes(watched, unit, figures)),
+        notes=(
+            *_miles_notes(watched, unit, figures),
+            *(_miles_not_drawn(points[1], unit) if len(rows) == 1 < len(points) else ()),
+        ),
         nothing=tr("Too few cars were read again to say how many {unit} they drive.", unit=unit),
         behind=tuple(behind),
     )
@@ -143,6 +148,16 @@ def _miles_notes(watched: MilesWatched, unit: str, figures: WeekFigures) -> Iter
         )
 
 
+def _miles_not_drawn(first: float, unit: str) -> Iterator[str]:
+    yield tr(
+        "Not drawn yet: fewer than {fewest_read} jobs were watched over {distance:,.0f} {unit}. "
+        "It is, once so many are.",
+        fewest_read=FEWEST_READ,
+        distance=first,
+        unit=unit,
+    )
+
+
 def per_job_table(figures: WeekFigures) -> Table:
     """Return how many returns 100 jobs have had by a number of days, each return counted."""
     jobs = figures.year.counted
@@ -175,6 +190,7 @@ def per_job_table(figures: WeekFigures) -> Table:
                 "chain from the day on which that left. Low to High: where it lies 19 "
                 "times of 20."
             ),
+            *_not_drawn(figures, len(rows)),
         )
         if rows
         else (),
@@ -221,6 +237,16 @@ def _ends(figures: WeekFigures) -> list[int]:
         min(job.days_gone, job.counts_from, last) if job.came_back else day
         for job, day in zip(figures.year.counted, days, strict=True)
     ]
+
+
+def _not_drawn(figures: WeekFigures, points: int) -> Iterator[str]:
+    """Say why a curve of one point is not drawn, and from when it is."""
+    if points == 1:
+        yield tr(
+            "Not drawn yet: no counted job was still watched {days:.0f} days after it left. It is, "
+            "once one is.",
+            days=_days(_last_day(figures))[1],
+        )
 
 
 def _days(last: int) -> list[float]:

@@ -104,7 +104,7 @@ def weeks_table(figures: WeekFigures) -> Table:
                 weeks=1 / TAIL,
             ),
             tr(
-                "Counted jobs alone: under watch are here those with a cause and a "
+                "Counted jobs alone: under watch are here repairs with a cause and a "
                 "correction; on Windows stands every job."
             ),
             tr(

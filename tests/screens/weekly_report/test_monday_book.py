@@ -90,7 +90,7 @@ def test_it_opens_on_the_week_that_ended_last(
 ) -> None:
     assert _field(page).text() == "2026-W46"
     assert _says(page, "9 November 2026 to 15 November 2026")
-    assert _says(page, "3 jobs left in the week, 2 with a cause and a correction")
+    assert _says(page, "3 jobs left in the week, 2 counted; not counted: 1 not caught.")
     _turn_to(page, desk, qtbot, "Left this week")
     model = _table(page, "Left this week").model()
     assert [model.index(row, 0).data() for row in range(3)] == ["J-160", "J-161", "J-162"]
