@@ -393,7 +393,7 @@
     </message>
     <message>
         <source>Or close the window once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>O cierre la ventana una vez más.</translation>
     </message>
     <message>
         <source>Mend or empty it, or close the window once more.</source>

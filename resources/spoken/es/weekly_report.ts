@@ -282,10 +282,6 @@
         <translation>Lo que significan las palabras está en la última hoja: edición {edition} de las definiciones.</translation>
     </message>
     <message>
-        <source>{jobs} left in the week, {counted} with a cause and a correction; only those are counted.</source>
-        <translation>Salidas de la semana: {jobs}, {counted} con una causa y una corrección; solo esos se cuentan.</translation>
-    </message>
-    <message>
         <source>1 return that was only told waits for a judgement too: neither good nor bad. Judge what was told, or have the car in.</source>
         <translation>1 vuelta de la que solo se supo de palabra espera también un juicio: ni buena ni mala. Juzgue lo que se contó, o haga venir el vehículo.</translation>
     </message>
@@ -296,6 +292,14 @@
     <message>
         <source>A comeback is a later visit inside the window that a person judged: same symptom, same system, same part, or from our hands, unless its main cause is not ours. Foretold, other hands, unrelated and cannot tell are listed beside them and not counted.</source>
         <translation>Un retorno es una visita posterior dentro del plazo que una persona juzgó: mismo síntoma, mismo sistema, misma pieza o de nuestras manos, salvo que su causa principal no sea nuestra. Lo anunciado, otras manos, sin relación y no se sabe figuran a su lado y no se cuentan.</translation>
+    </message>
+    <message>
+        <source>{jobs} left in the week, {counted} counted.</source>
+        <translation>Salidas de la semana: {jobs}, {counted} contados.</translation>
+    </message>
+    <message>
+        <source>{jobs} left in the week, {counted} counted; not counted: {others}.</source>
+        <translation>Salidas de la semana: {jobs}, {counted} contados; no contados: {others}.</translation>
     </message>
     <message>
         <source>1 job was under watch on {day}, counted or not. An open window never counts as a success: its time is not over.</source>
@@ -314,12 +318,20 @@
         <translation>, y {returns} vueltas de las que solo se supo de palabra</translation>
     </message>
     <message>
-        <source>1 visit of the week was judged a comeback{and_told}.</source>
-        <translation>1 visita de la semana se juzgó retorno{and_told}.</translation>
+        <source>1 visit of the week counts as a comeback{and_told}.</source>
+        <translation>1 visita de la semana cuenta como retorno{and_told}.</translation>
     </message>
     <message>
-        <source>{visits} visits of the week were judged a comeback{and_told}.</source>
-        <translation>{visits} visitas de la semana se juzgaron retorno{and_told}.</translation>
+        <source>{visits} visits of the week count as comebacks{and_told}.</source>
+        <translation>{visits} visitas de la semana cuentan como retorno{and_told}.</translation>
+    </message>
+    <message>
+        <source>1 was judged a comeback after a job that is not counted, and is not among them.</source>
+        <translation>1 se juzgó retorno tras un trabajo que no se cuenta, y no está entre ellas.</translation>
+    </message>
+    <message>
+        <source>{visits} were judged comebacks after jobs that are not counted, and are not among them.</source>
+        <translation>{visits} se juzgaron retorno tras trabajos que no se cuentan, y no están entre ellas.</translation>
     </message>
     <message>
         <source>1 visit waits for a person to judge, {of_the_week} of the week among them.</source>
@@ -1760,6 +1772,14 @@
         <translation>Ningún trabajo se entregó en esta semana.</translation>
     </message>
     <message>
+        <source>Proof, “in doubt”: that level was chosen, and what is written down does not bear all of it out. The page of the job says what is missing or speaks against it.</source>
+        <translation>Prueba, «en duda»: se eligió ese nivel, y lo que está escrito no lo respalda todo. La página del trabajo dice qué falta o qué habla en contra.</translation>
+    </message>
+    <message>
+        <source>{level}, in doubt</source>
+        <translation>{level}, en duda</translation>
+    </message>
+    <message>
         <source>no: {kind_of_work}</source>
         <translation>no: {kind_of_work}</translation>
     </message>
@@ -1864,6 +1884,10 @@
         <translation>Por hasta dónde se probó</translation>
     </message>
     <message>
+        <source>By the level that was chosen at the hand-over. Where what is written down does not bear all of it out, Left this week says “in doubt”.</source>
+        <translation>Por el nivel que se eligió en la entrega. Donde lo que está escrito no lo respalda todo, Salidas dice «en duda».</translation>
+    </message>
+    <message>
         <source>Caught here: proofs that failed before the car left. That is a good sign, never a comeback. {by_time}: seen fine after the window. It comes by itself and stands in for none of the levels of the hand-over.</source>
         <translation>Reproducida aquí: pruebas que fallaron antes de que saliera el vehículo. Es buena señal, nunca un retorno. {by_time}: visto bien después del plazo. Llega por sí solo y no sustituye a ninguno de los niveles de la entrega.</translation>
     </message>
@@ -1892,12 +1916,16 @@
         <translation>¿Compensa comparar las piezas?</translation>
     </message>
     <message>
-        <source>The weeks are not drawn yet: in none of them a job with a cause and a correction was under watch. They are, once the week is over in which the first such job is handed over.</source>
-        <translation>Las semanas todavía no se dibujan: en ninguna hubo en observación un trabajo con causa y corrección. Se dibujarán cuando termine la semana en que se entregue el primero.</translation>
+        <source>The weeks are not drawn yet: in none of them a counted job was under watch. They are, once the week is over in which the first such job is handed over.</source>
+        <translation>Las semanas todavía no se dibujan: en ninguna hubo en observación un trabajo contado. Se dibujarán cuando termine la semana en que se entregue el primero.</translation>
     </message>
     <message>
-        <source>The line of the weeks lies on nought: no visit that came in them is judged a comeback. It rises with the first week in which one came that is.</source>
-        <translation>La línea de las semanas está en cero: ninguna visita que llegó en ellas se juzgó como retorno. Sube con la primera semana en que llegó una que lo sea.</translation>
+        <source>The line of the weeks lies on nought: no visit that came in them is judged a comeback of a counted job. It rises with the first week in which one came that is.</source>
+        <translation>La línea de las semanas está en cero: ninguna visita que llegó en ellas se juzgó como retorno de un trabajo contado. Sube con la primera semana en que llegó una que lo sea.</translation>
+    </message>
+    <message>
+        <source>A curve of returns that has one point alone is not drawn yet; beneath its table stands from when it is.</source>
+        <translation>Una curva de vueltas con un solo punto todavía no se dibuja; debajo de su tabla está desde cuándo se dibuja.</translation>
     </message>
     <message>
         <source>Comebacks per job under watch, week by week</source>
@@ -1992,12 +2020,20 @@
         <translation>retornos</translation>
     </message>
     <message>
+        <source>Not drawn yet: fewer than {fewest_read} jobs were watched over {distance:,.0f} {unit}. It is, once so many are.</source>
+        <translation>Todavía no se dibuja: menos de {fewest_read} trabajos se observaron a lo largo de {distance:,.0f} {unit}. Se dibujará cuando sean tantos.</translation>
+    </message>
+    <message>
         <source>How many returns 100 jobs have had after so many days</source>
         <translation>Cuántas vueltas han tenido 100 trabajos al cabo de tantos días</translation>
     </message>
     <message>
         <source>Every return counts here, the second and third of one job too (mean cumulative function), so it can lie above the share that came back. A return of a return counts for the job before it, and for the first of its chain from the day on which that left. Low to High: where it lies 19 times of 20.</source>
         <translation>Aquí cuenta cada vuelta, también la segunda y la tercera de un mismo trabajo (función media acumulada), así que puede estar por encima de la parte que volvió. La vuelta de una vuelta cuenta para el trabajo anterior a ella, y para el primero de su cadena desde el día en que aquel salió. De mínimo a máximo: donde está 19 veces de 20.</translation>
+    </message>
+    <message>
+        <source>Not drawn yet: no counted job was still watched {days:.0f} days after it left. It is, once one is.</source>
+        <translation>Todavía no se dibuja: ningún trabajo contado seguía en observación {days:.0f} días después de su salida. Se dibujará cuando haya uno.</translation>
     </message>
     <message>
         <source>early</source>
@@ -2108,8 +2144,8 @@
         <translation>De los observados: los retornos de la semana por trabajo en observación; es poco porque la mayoría de los vehículos no viene en una semana dada, y no es la tasa del año. Dentro de los límites una semana es como las demás, por alta o baja que parezca; el azar por sí solo rebasa cualquiera de ellos a lo sumo una vez cada {weeks:.0f} semanas.</translation>
     </message>
     <message>
-        <source>Counted jobs alone: under watch are here those with a cause and a correction; on Windows stands every job.</source>
-        <translation>Solo trabajos contados: en observación están aquí los que tienen una causa y una corrección; en Plazos están todos los trabajos.</translation>
+        <source>Counted jobs alone: under watch are here repairs with a cause and a correction; on Windows stands every job.</source>
+        <translation>Solo trabajos contados: en observación están aquí las reparaciones con una causa y una corrección; en Plazos están todos los trabajos.</translation>
     </message>
     <message>
         <source>Slow rise: the evidence that comebacks have doubled since some week before. Above {decision:.0f} it counts, and luck alone gets there about once in five years.</source>
@@ -2528,16 +2564,16 @@
         <translation>Todos los trabajos que salieron en la semana.</translation>
     </message>
     <message>
-        <source>of these with a cause and a correction</source>
-        <translation>de ellos con una causa y una corrección</translation>
-    </message>
-    <message>
         <source>of these left unproven</source>
         <translation>de ellos salidos sin probar</translation>
     </message>
     <message>
         <source>Hours worked</source>
         <translation>Horas trabajadas</translation>
+    </message>
+    <message>
+        <source>Not written on any job.</source>
+        <translation>No está escrito en ningún trabajo.</translation>
     </message>
     <message>
         <source>As written on the jobs.</source>
@@ -2548,12 +2584,20 @@
         <translation>Horas sin facturar</translation>
     </message>
     <message>
-        <source>Price of the jobs</source>
-        <translation>Precio de los trabajos</translation>
+        <source>Repairs with a cause and a correction; “not caught”, inspections and maintenance enter no rate.</source>
+        <translation>Reparaciones con una causa y una corrección; las de avería «no reproducida», las inspecciones y el mantenimiento no entran en ninguna tasa.</translation>
     </message>
     <message>
-        <source>Visits, and returns only told, judged a comeback inside the window; each counts once.</source>
-        <translation>Visitas, y vueltas solo contadas de palabra, juzgadas retorno dentro del plazo; cada una cuenta una vez.</translation>
+        <source>Visits, and returns only told, judged a comeback inside the window of a counted job; each counts once.</source>
+        <translation>Visitas, y vueltas solo contadas de palabra, juzgadas retorno dentro del plazo de un trabajo contado; cada una cuenta una vez.</translation>
+    </message>
+    <message>
+        <source>of these counted</source>
+        <translation>de ellos contados</translation>
+    </message>
+    <message>
+        <source>Price of the jobs</source>
+        <translation>Precio de los trabajos</translation>
     </message>
     <message>
         <source>Left unproven</source>
@@ -2634,6 +2678,18 @@
     <message>
         <source>Where it was written.</source>
         <translation>Donde se escribió.</translation>
+    </message>
+    <message>
+        <source>As written on {some} of {every} jobs.</source>
+        <translation>Como está escrito en {some} de {every} trabajos.</translation>
+    </message>
+    <message>
+        <source>Not written with any return.</source>
+        <translation>No está escrito en ninguna vuelta.</translation>
+    </message>
+    <message>
+        <source>As written with {some} of {every} pairs, those that are no comebacks included.</source>
+        <translation>Como está escrito en {some} de {every} pares, incluidos los que no son retornos.</translation>
     </message>
     <message>
         <source>“{text}” is not a week.</source>
