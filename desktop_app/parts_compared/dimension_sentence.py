@@ -133,7 +133,7 @@ def _same(judged: Judged) -> str:
             return tr(
                 "{label}: no difference found{doubt}.",
                 label=label_of(judged.dimension),
-                doubt=doubt(judged.expanded, judged.dimension.unit),
+                doubt=_off(judged),
             )
         return _allowed(judged, limit)
     return tr(
@@ -149,7 +149,7 @@ def _restored(judged: Judged) -> str:
     low, high = sorted(abs(one or 0.0) for one in judged.allowed)
     found = f"{label_of(judged.dimension)}: {_moved(judged)}"
     if judged.verdict == "restored":
-        return tr("{found}. That is what wear took from the old one.", found=found)
+        return tr("{found}. Wear can explain that.", found=found)
     if judged.verdict == "worse than the old one":
         return tr(
             "{found}. That is the way wear goes: the new one is worse than the old one.",
@@ -190,7 +190,7 @@ def _orientation(judged: Judged) -> str:
         return tr(
             "{label}: same way round{doubt}.",
             label=label_of(judged.dimension),
-            doubt=doubt(judged.expanded, judged.dimension.unit),
+            doubt=_off(judged),
         )
     turned = _allowed(judged, limit)
     if judged.mirrored:
@@ -214,7 +214,7 @@ def _too_close(judged: Judged) -> str:
             "{label}: no difference found{doubt}, so nothing shows that wear was "
             "made good here. Was the old one worn there at all?",
             label=label_of(judged.dimension),
-            doubt=doubt(judged.expanded, judged.dimension.unit),
+            doubt=_off(judged),
         )
     if judged.dimension.role == "limit":
         said = tr(
@@ -276,19 +276,24 @@ def _ascending(judged: Judged) -> Span:
 
 
 def _moved(judged: Judged) -> str:
-    value, expanded = judged.value, judged.expanded
+    value, expanded, shown = judged.value, judged.expanded, judged.shown
     if value == 0 and expanded <= 0:
         return tr("no difference found")
     if float(number(value, expanded)) == 0:
-        return tr("no difference found{doubt}", doubt=doubt(expanded, judged.dimension.unit))
-    shown = judged.shown
+        return tr("no difference found{doubt}", doubt=_off(judged))
+    off = doubt(expanded, "", shown.doubt_decimals)
     seen = value if shown.difference is None else shown.difference
     size = amount(abs(seen), judged.dimension.unit, expanded, shown.decimals)
     if judged.dimension.role == "orientation":
-        return tr("the new one is turned by {size}{doubt}", size=size, doubt=doubt(expanded))
+        return tr("the new one is turned by {size}{doubt}", size=size, doubt=off)
     if value > 0:
-        return tr("the new one measures {size} more{doubt}", size=size, doubt=doubt(expanded))
-    return tr("the new one measures {size} less{doubt}", size=size, doubt=doubt(expanded))
+        return tr("the new one measures {size} more{doubt}", size=size, doubt=off)
+    return tr("the new one measures {size} less{doubt}", size=size, doubt=off)
+
+
+def _off(judged: Judged) -> str:
+    """Return the doubt of a difference where no amount before it says its unit."""
+    return doubt(judged.expanded, judged.dimension.unit, judged.shown.doubt_decimals)
 
 
 def shows_no_wear(dimension: Dimension, difference: float, expanded: float) -> bool:

@@ -37,7 +37,7 @@ def keep_own_kind(record: ShopRecord, kind: PartKind, words: str = "") -> Done:
             deed.add(OwnKind, kind=kind.id, body=body)
         elif _is_read(kept[1], kind.id):
             raise ShopTrouble(
-                tr("{name} was made the shop's own already.", name=kind.name),
+                tr("The part kind {name} was made the shop's own already.", name=kind.name),
                 kept=tr("That form was kept."),
                 do=tr("Look at the kind again."),
             )
@@ -57,7 +57,7 @@ def change_own_kind(record: ShopRecord, kind: PartKind, change: KindChange) -> D
         kept = own_kind_row(deed, kind.id)
         if kept is None:
             raise ShopTrouble(
-                tr("{name} is not the shop's own any more.", name=kind.name),
+                tr("The part kind {name} is not the shop's own any more.", name=kind.name),
                 kept=tr("Nothing was changed."),
                 do=tr("Make it our own again first."),
             )
@@ -93,7 +93,8 @@ def give_back(record: ShopRecord, kind: PartKind) -> Done:
         kept = own_kind_row(deed, kind.id)
         if kept is None:
             raise ShopTrouble(
-                tr("{name} is not the shop's own.", name=kind.name), kept=tr("Nothing was changed.")
+                tr("The part kind {name} is not the shop's own.", name=kind.name),
+                kept=tr("Nothing was changed."),
             )
         pairs = pairs_of_kind(deed.connection, kind.id)
         if pairs and kind.id not in load_kinds(folders).kinds:

@@ -33,7 +33,7 @@ from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.repair_jobs.job_view import JobView
 
 SAME_HEAD = tr("The same where it must be the same")
-RESTORED_HEAD = tr("Restored where the old one was worn")
+RESTORED_HEAD = tr("Restored where such a part wears")
 OWN_FIGURES = tr("Judged by the shop's own figures for this kind of part, as they are on this day.")
 NOT_JUDGED = tr("This part kind is not on the shelf, so these parts were not judged.")
 LONGEST_EXPLAINED = 6000

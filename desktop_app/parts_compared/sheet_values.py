@@ -47,7 +47,8 @@ def side_cell(one: DimensionComparison, side: Side, dimension: Dimension | None 
         return NOTHING
     if isinstance(seen.value, str):
         return clipped(dimension.word_said(seen.value) if dimension else seen.value)
-    return _figure(seen.value, seen.expanded_uncertainty or 0.0, one.shown.decimals)
+    expanded = seen.expanded_uncertainty or 0.0
+    return _with_doubt(_minus(number(seen.value, expanded, one.shown.decimals)), expanded)
 
 
 def difference_cell(one: DimensionComparison) -> str:
@@ -55,7 +56,8 @@ def difference_cell(one: DimensionComparison) -> str:
     shown, expanded = one.shown, one.difference_expanded_uncertainty or 0.0
     if shown.difference is None:
         return NOTHING
-    return _figure(shown.difference, expanded, shown.decimals, signed=True)
+    figure = number(shown.difference, expanded, shown.decimals)
+    return _with_doubt(_signed(figure), expanded, shown.doubt_decimals)
 
 
 def allowed_cell(one: DimensionComparison) -> str:
@@ -81,10 +83,8 @@ def _span(low: float, high: float) -> str:
     return tr("{low} to {high}", low=_signed(number(low)), high=_signed(number(high)))
 
 
-def _figure(value: float, expanded: float, decimals: int | None, signed: bool = False) -> str:
-    text = number(value, expanded, decimals)
-    shown = _signed(text) if signed else _minus(text)
-    return f"{shown} ± {number(expanded, expanded)}" if expanded > 0 else shown
+def _with_doubt(shown: str, expanded: float, decimals: int | None = None) -> str:
+    return f"{shown} ± {number(expanded, expanded, decimals)}" if expanded > 0 else shown
 
 
 def _signed(text: str) -> str:

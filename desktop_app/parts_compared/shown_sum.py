@@ -3,14 +3,15 @@
 Each rounded to its own doubt, they need not agree: 24.10 and 25.00 beside +0.89. So all three have
 the decimals of the finest, and one more where the sum would not come out. Two roundings can still
 leave one unit there; it goes to the difference, which is then off by less than a tenth of its
-doubt's own last digit. Verdicts come from what was never rounded.
+doubt's own last digit. The doubt of the difference has the decimals of the two it came from.
+Verdicts come from what was never rounded.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from desktop_app.parts_compared.shown_value import decimals_for
+from desktop_app.parts_compared.shown_value import decimals_for, doubt_decimals
 from desktop_app.parts_compared.uncertainty import wrapped
 
 
@@ -28,11 +29,12 @@ class Figure:
 
 @dataclass(frozen=True, slots=True)
 class ShownSum:
-    """How many decimals the figures of a row have (None: each by its own doubt), and what is
-    shown as their difference."""
+    """How many decimals the figures of a row have (None: each by its own doubt), what is shown as
+    their difference, and how many decimals the doubt of that has (None: by itself)."""
 
     decimals: int | None = None
     difference: float | None = None
+    doubt_decimals: int | None = None
 
 
 def shown_sum(
@@ -46,12 +48,13 @@ def shown_sum(
     figures = [one for one in (removed, replacement, difference) if one and one.expanded > 0]
     if difference is None or len(figures) < 3:
         return ShownSum(difference=difference.value if difference else None)
-    least = max(decimals_for(one.expanded) for one in figures)
+    *sides, own = (decimals_for(one.expanded) for one in figures)
+    least, off = max(*sides, own), doubt_decimals(difference.expanded, max(sides))
     for decimals in (least, least + 1):
         old, new, between = (round(one.value, decimals) for one in figures)
         left, unit = wrapped(new - old - between), 10.0**-decimals
         if abs(left) < unit / 2:
-            return ShownSum(decimals, difference.value)
+            return ShownSum(decimals, difference.value, off)
     if abs(left) < 1.5 * unit:
-        return ShownSum(decimals, between + left)
-    return ShownSum(least, difference.value)
+        return ShownSum(decimals, between + left, off)
+    return ShownSum(least, difference.value, off)

@@ -18,6 +18,19 @@ def decimals_for(uncertainty: float) -> int:
     return min(9, max(0, -exponent + (1 if leading < 1.5 else 0)))
 
 
+def doubt_decimals(uncertainty: float, beside: int) -> int:
+    """Return the decimals of a doubt beside others that are shown with `beside` decimals.
+
+    As many as they have, but never more than two figures (JCGM 100:2008, 7.2.6), nor fewer than
+    it has alone: a doubt of 1.8 that comes from two of 1.3 must not be read as 2.
+    """
+    alone = decimals_for(uncertainty)
+    if uncertainty <= 0 or not math.isfinite(uncertainty):
+        return alone
+    two_figures = 1 - math.floor(math.log10(float(f"{uncertainty:.1e}")))
+    return max(alone, min(beside, two_figures))
+
+
 def number(value: float, uncertainty: float = 0.0, decimals: int | None = None) -> str:
     """Return the value rounded to its uncertainty; exact values lose only trailing zeros.
 
@@ -34,12 +47,12 @@ def amount(value: float, unit: str, uncertainty: float = 0.0, decimals: int | No
     return number(value, uncertainty, decimals) + _unit(unit)
 
 
-def doubt(uncertainty: float, unit: str = "") -> str:
+def doubt(uncertainty: float, unit: str = "", decimals: int | None = None) -> str:
     """Return the uncertainty in brackets, like " (± 0.04)", or nothing where there is none.
 
     With its unit where no amount before it says that.
     """
-    said = number(uncertainty, uncertainty) + (_unit(unit) if unit else "")
+    said = number(uncertainty, uncertainty, decimals) + (_unit(unit) if unit else "")
     return f" (± {said})" if uncertainty > 0 else ""
 
 

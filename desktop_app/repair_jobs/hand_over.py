@@ -48,7 +48,7 @@ def open_answers(
             OpenAnswer("correction", tr("what was done about it"), tr("What was done"))
         )
     for pair, kind in without_origin:
-        words = tr("where the new {kind} comes from", kind=kind)
+        words = tr("the origin of the new {kind}", kind=kind)
         open_ones.append(
             OpenAnswer("origin", words, tr("Origin of the new {kind}", kind=kind), pair)
         )

@@ -35,7 +35,7 @@ class ProofLevel(IntEnum):
 
 
 _LADDER = {
-    ProofLevel.UNPROVEN: (tr("unproven"), tr("Nothing was tried after the repair.")),
+    ProofLevel.UNPROVEN: (tr("unproven"), tr("This repair was not proved before the car left.")),
     ProofLevel.BAY: (
         tr("bay"),
         tr("It works in the bay: no leak, no code, measured again and good."),
@@ -157,12 +157,11 @@ class ProofReached:
     def borne_out(self) -> bool:
         """Whether what was written down bears out what the level means.
 
-        What the bay's level means in full has no list to tick: nobody's ticks say all of it.
+        What the bay's level means in full has no list to tick: nobody's ticks say all of it. And
+        "unproven" claims nothing, so there is nothing to bear out.
         """
         if self.doubts:
             return False
-        if self.level is ProofLevel.UNPROVEN:
-            return not (self.done or self.drive_is_written or self.recreated)
         if self.level is ProofLevel.FULL_TRIP:
             return bool(self.own_test) and self.codes_were_read
         if self.level is ProofLevel.SAME_CONDITIONS:
@@ -214,7 +213,7 @@ def worth_saying(proof: ProofReached) -> tuple[str, ...]:
 
 
 def _unproven(_proof: ProofReached) -> Iterator[str]:
-    yield tr("This repair was not proved before the car left.")
+    yield ProofLevel.UNPROVEN.means
 
 
 def _bay(proof: ProofReached) -> Iterator[str]:

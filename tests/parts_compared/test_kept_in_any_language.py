@@ -90,7 +90,8 @@ def test_what_the_fitted_parts_ask_for_is_ticked_in_one_language_and_read_in_ano
     assert f"Not ticked: {asked[1].rstrip('.')}" in written
     assert not any(f"Not ticked: {one}" in written for one in (asked[0], *asked[2:]))
     assert f"«{rotor.refit[1].say}»" in points
-    assert rotor.refit[0].say not in points
+    assert f"Words(words='«{rotor.refit[0].say}".rstrip(".") in points
+    assert "name='«Ticked as done»'" in points
 
 
 @pytest.mark.parametrize(

@@ -23,10 +23,13 @@ def test_a_good_pair_fits_and_says_why() -> None:
     pair = compare(PART, GOOD)
     assert pair.verdict == "fits"
     assert [one.verdict for one in pair.dimensions] == ["same", "restored"]
-    assert (
-        "Tip: the new one measures 0.55 mm more (± 0.03). That is what wear took from the old one."
-        in (pair.reasons)
-    )
+    assert "Tip: the new one measures 0.55 mm more (± 0.03). Wear can explain that." in pair.reasons
+
+
+def test_wear_can_explain_what_a_new_part_brings_back_and_nothing_more_is_claimed() -> None:
+    for seen in ((), (ConditionSeen("removed", ("burned tip",)),)):
+        said = compare(PART, GOOD, seen).dimensions[1].sentence
+        assert said.endswith("0.55 mm more (± 0.03). Wear can explain that.")
 
 
 def test_an_essential_dimension_without_readings_leaves_it_open() -> None:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import itertools
+
 import pytest
 
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.sheet_blocks import NextPage, Words
+from desktop_app.parts_compared.sheet_blocks import Heading, Listed, NextPage, Words
 from desktop_app.parts_compared.sheet_job import sheet_blocks
 from desktop_app.parts_compared.stored_sheet import read_sheet
-from desktop_app.repair_jobs.actions import write_concern, write_finding
+from desktop_app.repair_jobs.actions import tick_check, write_concern, write_finding
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from tests.parts_compared.sheet_story import (
@@ -102,3 +104,30 @@ def test_readings_without_end_are_cut(rotor: RotorStory) -> None:
     words = named(rotor)[BEHIND]
     assert 20 < words.count("14.02") < 60
     assert "…" in words
+
+
+def test_points_for_closing_up_are_kept_with_their_answers(rotor: RotorStory) -> None:
+    refit = [one.say for one in kinds()["distributor-rotor"].refit]
+    for words in refit:
+        tick_check(rotor.record, rotor.job, "refit", words, "done")
+    (closed,) = _closing_up(rotor)
+    assert closed == ("Ticked as done", f"{'; '.join(one.rstrip('.') for one in refit)}.")
+    tick_check(rotor.record, rotor.job, "refit", refit[2], "not needed")
+    tick_check(rotor.record, rotor.job, "refit", refit[4], "")
+    done, spared, left = _closing_up(rotor)
+    assert (done[0], spared[0]) == ("Ticked as done", "Not needed")
+    assert refit[3].rstrip(".") in done[1]
+    assert spared[1] == "Screws of the right thread and length, where it is screwed."
+    assert left == ("No answer was given to", f"⚠ {refit[4]}")
+
+
+def _closing_up(story: RotorStory) -> list[tuple[str, str]]:
+    """What stands under "Before it is closed up": (name, words)."""
+    blocks = list(sheet_blocks(read_sheet(story.record, story.job, kinds())))
+    start = blocks.index(Heading("Before it is closed up")) + 1
+    rest = itertools.takewhile(lambda one: not isinstance(one, Heading), blocks[start:])
+    return [
+        (one.name, one.words if isinstance(one, Words) else "; ".join(one.items))
+        for one in rest
+        if isinstance(one, Words | Listed)
+    ]

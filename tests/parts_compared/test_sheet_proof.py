@@ -127,10 +127,13 @@ def test_unproven_is_printed(job: JobView) -> None:
     undriven = replace(job, proof_distance=None, proof_words="", checks=())
     unproven = list(proof_blocks(replace(undriven, proof_level=0), ProofKept()))
     words = [one.words for one in unproven if isinstance(one, Words)]
-    assert "unproven (0 of 4). Nothing was tried after the repair." in words
-    assert any("This repair was not proved before the car left." in one for one in words)
+    assert words[:2] == [
+        "unproven (0 of 4).",
+        "This repair was not proved before the car left. Not said whether tried: damp.",
+    ]
+    assert not any("Nothing was tried" in one for one in words)  # nobody said so
     driven = named(replace(job, proof_level=0), ProofKept())
-    assert driven["Reached"] == "unproven (0 of 4)."  # it was driven: something was tried
+    assert driven["Reached"] == "unproven (0 of 4)."
     unsaid = named(replace(job, proof_level=None), ProofKept())
     assert unsaid["Reached"] == "How far this repair is proved has not been said yet."
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -13,6 +14,7 @@ from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
 from desktop_app.parts_compared.sheet_values import difference_cell, side_cell
+from desktop_app.parts_compared.shown_value import doubt_decimals
 from tests.parts_compared.invented_kinds import both, dimension, worn
 
 CALLIPER = Instrument("calliper", "mm", 0.01, 0.03)
@@ -83,6 +85,34 @@ def test_angles_are_checked_around_the_circle() -> None:
     old, new, between = last_places(figures)
     circle = 360 * 10 ** len(figures[0].partition(".")[2])
     assert new - old + circle == between > 0
+
+
+def test_the_doubt_of_a_difference_is_shown_to_the_same_place_as_the_two_it_came_from() -> None:
+    turn = dimension(name="turn", label="turn", role="orientation", unit="deg",
+                     allowed=(-2.0, 2.0), instrument="protractor")  # fmt: skip
+    one = judge_dimension(turn, both("turn", 30, 30.5), {})
+    assert side_cell(one, "replacement") == "30.5 ± 1.3"
+    assert difference_cell(one) == "+0.5 ± 1.7"  # alone its doubt would read ± 2, all of the limit
+    assert one.sentence == "Turn: same way round (± 1.7°)."
+    far = judge_dimension(turn, both("turn", 30, 34), {})
+    assert "turned by 4.0° (± 1.7)" in far.sentence
+
+
+@pytest.mark.parametrize(
+    ("uncertainty", "beside", "decimals"),
+    [
+        (1.75, 1, 1),
+        (0.22, 3, 2),  # never more than two figures
+        (0.0996, 4, 2),  # 0.10, not 0.100
+        (0.012, 2, 3),  # never fewer than alone
+        (40.0, 1, 0),
+        (math.inf, 1, 6),
+    ],
+)
+def test_a_doubt_beside_others_has_their_place_and_two_figures_at_most(
+    uncertainty: float, beside: int, decimals: int
+) -> None:
+    assert doubt_decimals(uncertainty, beside) == decimals
 
 
 def test_a_size_that_still_enters_beside_a_measured_one_is_shown_as_both_were_read() -> None:

@@ -134,7 +134,7 @@ def test_a_full_trip_without_a_reading_of_the_codes_says_so() -> None:
 @pytest.mark.parametrize(
     ("proof", "borne_out"),
     [
-        (ProofReached(ProofLevel.UNPROVEN), True),
+        (ProofReached(ProofLevel.UNPROVEN), False),
         (ProofReached(ProofLevel.UNPROVEN, done=["no leak"]), False),
         (ProofReached(ProofLevel.UNPROVEN, ["damp"]), False),
         (ProofReached(ProofLevel.UNPROVEN, drive_is_written=True), False),

@@ -45,8 +45,8 @@ def test_what_lacks_is_named_in_the_order_of_the_work() -> None:
         "what the customer says",
         "the cause, or “not caught”",
         "what was done about it",
-        "where the new rotor comes from",
-        "where the new cap comes from",
+        "the origin of the new rotor",
+        "the origin of the new cap",
         "how far it was proved (“unproven” is an answer)",
         "what was declined or left undone (“nothing” is an answer)",
     )

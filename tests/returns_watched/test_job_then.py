@@ -186,7 +186,7 @@ def test_the_proof_says_its_level_its_words_and_what_speaks_against_it() -> None
     assert told("Proved", proof_level=2, **words, **still).endswith(
         "P0300 is written down as read after the repair."
     )
-    unproven = "unproven (0 of 4). Nothing was tried after the repair."
+    unproven = "unproven (0 of 4). This repair was not proved before the car left."
     assert told("Proved", proof_level=0).startswith(unproven)
 
 

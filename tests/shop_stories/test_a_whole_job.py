@@ -68,11 +68,11 @@ def test_a_job_from_the_counter_to_mondays_report(
             at.quiet()
         measure(at)
         at.wait_for("fits")
-        assert at.reads("That is what wear took from the old one.")
+        assert at.reads("Wear can explain that.")
         at.picture(tmp_path, "old-and-new")
         # Before everything is said the car does not leave, and it is said what is missing.
         at.press("Hand the car over")
-        at.wait_for("where the new distributor rotor comes from")
+        at.wait_for("the origin of the new distributor rotor")
     # The program was closed in the middle; nothing is lost.
     with sitting(qtbot, shop, MONDAY + timedelta(hours=2)) as at:
         open_job(at)

@@ -96,7 +96,8 @@ def without_dimension(kind: PartKind, name: str) -> PartKind:
     """Return the kind without a dimension; the last one stays, and so does what needs it."""
     if kind.dimension(name) is None:
         raise ShopTrouble(
-            tr("{name} has this dimension no more.", name=kind.name), kept=tr("Nothing changed.")
+            tr("The part kind {name} has this dimension no more.", name=kind.name),
+            kept=tr("Nothing changed."),
         )
     left = tuple(one for one in kind.dimensions if one.name != name)
     if not left:

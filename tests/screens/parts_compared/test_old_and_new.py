@@ -72,7 +72,7 @@ def test_a_calliper_types_row_by_row_and_the_verdict_follows(bench: Bench, qtbot
         qtbot.keyClicks(field, reading)
         qtbot.keyClick(field, ENTER)
     assert head.accessibleName() == "verdict on the distributor rotor: fits"
-    assert "That is what wear took from the old one." in words_of(bench)
+    assert "Wear can explain that." in words_of(bench)
     picture = named(bench, DimensionDrawing, "drawing of tip radius from the shaft axis")
     assert "replacement 33.66 mm" in picture.accessibleDescription()
     assert picture.grab().toImage() != type(picture)("").grab().toImage()

@@ -347,3 +347,10 @@ def test_a_check_looks_done_only_once_it_is_pressed(at: AtProof) -> None:
     assert done.text() == "✓  done"
     at.page.grab()
     assert done.width() == width
+
+
+def test_who_says_unproven_has_not_said_that_nothing_was_tried(at: AtProof) -> None:
+    at.press("Proved: unproven")
+    assert "This repair was not proved before the car left." in at.said()
+    assert "Nothing was tried" not in at.said()
+    assert "Nothing was tried" not in at.find(QPushButton, "Proved: unproven").toolTip()
