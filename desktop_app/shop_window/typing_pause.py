@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QTimer, Slot
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 PAUSE_MS = 900  # typing that rests this long is saved
@@ -14,6 +14,8 @@ MOST_MS = 2000  # so much typing a crash may take, however steadily somebody typ
 class TypingPause(QTimer):
     """Calls `then` once typing rests, and `meanwhile` now and then while it goes on."""
 
+    _goes_on = Signal()  # a signal holds nobody: who owns this is let go with it
+
     def __init__(
         self,
         owner: QWidget,
@@ -22,10 +24,10 @@ class TypingPause(QTimer):
         rests_ms: int = PAUSE_MS,
     ) -> None:
         super().__init__(owner)
-        self._meanwhile = meanwhile or then
         self.setSingleShot(True)
         self.setInterval(rests_ms)
         self.timeout.connect(then)
+        self._goes_on.connect(meanwhile or then)
         self._late = QTimer(self)
         self._late.setSingleShot(True)
         self._late.setInterval(MOST_MS)
@@ -41,5 +43,5 @@ class TypingPause(QTimer):
     @Slot()
     def _keep(self) -> None:
         if self.isActive():  # else it rested
-            self._meanwhile()
+            self._goes_on.emit()
             self.start()  # whatever that ended: the rest is still to come

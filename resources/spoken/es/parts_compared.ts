@@ -1430,6 +1430,10 @@
         <translation>{label}: no se halló diferencia{doubt}.</translation>
     </message>
     <message>
+        <source>{found}. Wear can explain that.</source>
+        <translation>{found}. El desgaste puede explicarlo.</translation>
+    </message>
+    <message>
         <source>{label}: {moved}; {limit} is allowed.</source>
         <translation>{label}: {moved}; se permite {limit}.</translation>
     </message>
@@ -1444,10 +1448,6 @@
     <message>
         <source>The readings of the replacement scatter by {spread}, more than usual ({tool}: {usual}): that makes the ± wider.</source>
         <translation>Las lecturas del repuesto se dispersan {spread}, más de lo habitual ({tool}: {usual}): eso hace el ± más ancho.</translation>
-    </message>
-    <message>
-        <source>{found}. That is what wear took from the old one.</source>
-        <translation>{found}. Eso es lo que el desgaste quitó a la vieja.</translation>
     </message>
     <message>
         <source>{found}. That is the way wear goes: the new one is worse than the old one.</source>
@@ -1861,10 +1861,6 @@
         <translation>de las marcas</translation>
     </message>
     <message>
-        <source>{name} was made the shop&apos;s own already.</source>
-        <translation>{name} ya se hizo propia del taller.</translation>
-    </message>
-    <message>
         <source>That form was kept.</source>
         <translation>Esa forma se conservó.</translation>
     </message>
@@ -1875,10 +1871,6 @@
     <message>
         <source>Make {name} our own</source>
         <translation>Hacer nuestra la clase {name}</translation>
-    </message>
-    <message>
-        <source>{name} is not the shop&apos;s own any more.</source>
-        <translation>{name} ya no es propia del taller.</translation>
     </message>
     <message>
         <source>Make it our own again first.</source>
@@ -1897,8 +1889,16 @@
         <translation>Copiar {name} como {said}</translation>
     </message>
     <message>
-        <source>{name} is not the shop&apos;s own.</source>
-        <translation>{name} no es propia del taller.</translation>
+        <source>The part kind {name} was made the shop&apos;s own already.</source>
+        <translation>La clase de pieza {name} ya se hizo propia del taller.</translation>
+    </message>
+    <message>
+        <source>The part kind {name} is not the shop&apos;s own any more.</source>
+        <translation>La clase de pieza {name} ya no es propia del taller.</translation>
+    </message>
+    <message>
+        <source>The part kind {name} is not the shop&apos;s own.</source>
+        <translation>La clase de pieza {name} no es propia del taller.</translation>
     </message>
     <message>
         <source>The kind stays on the shelf.</source>
@@ -2482,8 +2482,8 @@
         <translation>Mire qué mide ahora la clase.</translation>
     </message>
     <message>
-        <source>{name} has this dimension no more.</source>
-        <translation>{name} ya no tiene esta dimensión.</translation>
+        <source>The part kind {name} has this dimension no more.</source>
+        <translation>La clase de pieza {name} ya no tiene esta dimensión.</translation>
     </message>
     <message>
         <source>Nothing changed.</source>
@@ -4109,8 +4109,8 @@
         <translation>Igual donde debe ser igual</translation>
     </message>
     <message>
-        <source>Restored where the old one was worn</source>
-        <translation>Restablecido donde la vieja estaba gastada</translation>
+        <source>Restored where such a part wears</source>
+        <translation>Restablecido donde se gasta una pieza así</translation>
     </message>
     <message>
         <source>Judged by the shop&apos;s own figures for this kind of part, as they are on this day.</source>
@@ -4205,8 +4205,8 @@
         <translation>Aquí no hay nada resuelto.</translation>
     </message>
     <message>
-        <source>± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. A difference is replacement minus removed; what an instrument gets wrong on both cancels.</source>
-        <translation>± es la incertidumbre expandida con 95 % de cobertura: lo que dejan abierto el instrumento y la dispersión. Una diferencia es repuesto menos pieza desmontada; lo que un instrumento mide mal en ambas se anula.</translation>
+        <source>± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. A difference is replacement minus removed; what an instrument gets wrong on both cancels. A verdict is given where it holds with a probability of 95 %.</source>
+        <translation>± es la incertidumbre expandida con 95 % de cobertura: lo que dejan abierto el instrumento y la dispersión. Una diferencia es repuesto menos pieza desmontada; lo que un instrumento mide mal en ambas se anula. Se da un veredicto cuando se cumple con una probabilidad del 95 %.</translation>
     </message>
     <message>
         <source>± is what the photo leaves open at 95 % coverage: pointing, camera, height and print.</source>
@@ -4371,6 +4371,10 @@
     <message>
         <source>Before it is closed up</source>
         <translation>Antes de cerrar</translation>
+    </message>
+    <message>
+        <source>Not needed</source>
+        <translation>No hace falta</translation>
     </message>
     <message>
         <source>No answer was given to</source>

@@ -544,8 +544,8 @@
         <translation>qué se hizo al respecto</translation>
     </message>
     <message>
-        <source>where the new {kind} comes from</source>
-        <translation>de dónde viene la pieza nueva: {kind}</translation>
+        <source>the origin of the new {kind}</source>
+        <translation>la procedencia de la pieza nueva: {kind}</translation>
     </message>
     <message>
         <source>Origin of the new {kind}</source>
@@ -965,10 +965,6 @@
     <message>
         <source>unproven</source>
         <translation>sin probar</translation>
-    </message>
-    <message>
-        <source>Nothing was tried after the repair.</source>
-        <translation>No se probó nada después de la reparación.</translation>
     </message>
     <message>
         <source>bay</source>
