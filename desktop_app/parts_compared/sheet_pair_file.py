@@ -32,7 +32,7 @@ from desktop_app.parts_compared.sheet_values import (
 UNCERTAINTY = tr(
     "± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave "
     "open. A difference is replacement minus removed; what an instrument gets wrong on "
-    "both cancels. A verdict is given where it holds with a probability of 95 %."
+    "both cancels. A verdict weighs these doubts and the limits; ± alone does not decide it."
 )
 MARKED = tr("± is what the photo leaves open at 95 % coverage: pointing, camera, height and print.")
 BARS = tr("Bars: at marks' height.")

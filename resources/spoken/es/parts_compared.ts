@@ -4205,8 +4205,8 @@
         <translation>Aquí no hay nada resuelto.</translation>
     </message>
     <message>
-        <source>± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. A difference is replacement minus removed; what an instrument gets wrong on both cancels. A verdict is given where it holds with a probability of 95 %.</source>
-        <translation>± es la incertidumbre expandida con 95 % de cobertura: lo que dejan abierto el instrumento y la dispersión. Una diferencia es repuesto menos pieza desmontada; lo que un instrumento mide mal en ambas se anula. Se da un veredicto cuando se cumple con una probabilidad del 95 %.</translation>
+        <source>± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. A difference is replacement minus removed; what an instrument gets wrong on both cancels. A verdict weighs these doubts and the limits; ± alone does not decide it.</source>
+        <translation>± es la incertidumbre expandida con 95 % de cobertura: lo que dejan abierto el instrumento y la dispersión. Una diferencia es repuesto menos pieza desmontada; lo que un instrumento mide mal en ambas se anula. Un veredicto sopesa estas dudas y los límites; ± por sí sola no lo decide.</translation>
     </message>
     <message>
         <source>± is what the photo leaves open at 95 % coverage: pointing, camera, height and print.</source>
