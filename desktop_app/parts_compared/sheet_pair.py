@@ -10,6 +10,7 @@ from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.condition_check import check_conditions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
@@ -79,7 +80,7 @@ def pair_blocks(
 
 def pair_name(pair: PairView, kind: PartKind | None) -> str:
     """Return what a pair is called on the sheet: its kind and its position."""
-    name = kind.name if kind else clipped(pair.part_kind, 40)
+    name = kind.name if kind else clipped(kind_words(pair.part_kind), 40)
     position = clipped(kind.place_said(pair.position) if kind else pair.position, 60)
     start = name[:1].upper() + name[1:]
     return f"{start}, {position}" if position else start

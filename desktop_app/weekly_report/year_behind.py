@@ -120,8 +120,8 @@ class JobDone(NamedTuple):
 
     @property
     def part_kinds(self) -> tuple[str, ...]:
-        """The kinds of part that were fitted, each once."""
-        kinds = tuple([part.kind for part in self.parts])
+        """The kinds of part that were fitted, each once, as far as they were said."""
+        kinds = tuple([part.kind for part in self.parts if part.kind])
         return kinds if len(kinds) < 2 else tuple(dict.fromkeys(kinds))
 
     @property
