@@ -129,6 +129,7 @@ def test_a_part_that_goes_on_in_doubt_is_named_and_asked_about_before_the_car_le
     at.type_into(QLineEdit, f"{height}, removed", "22.1; 22.1")
     at.type_into(QLineEdit, f"{height}, replacement", "23.2; 23.2")
     at.wait_for("⚠ It went on, or is to go on: Distributor rotor: stop and look.")
+    at.wait_for("☞  Distributor rotor: stop and look.")  # above the page too, once it is decided
     at.press("Proved: unproven")
     for field, words in (("Cause: X because Y", "rotor worn"), ("What was done", "rotor renewed")):
         at.type_into(QPlainTextEdit, field, words)
@@ -151,5 +152,12 @@ def test_only_what_must_be_said_is_called_said_while_something_is_passed_by(at: 
     at.choose("System", "Ignition")
     at.choose("Technician", "Tuuli")
     at.press("Nothing was declined or left undone")
-    at.wait_for("All that must be said is said. ⚠ It went on, or is to go on: Distributor rotor: ")
+    at.wait_for("All that must be said is said.\n⚠ It went on, or is to go on: Distributor rotor: ")
     assert not at.reads("Everything is said.")
+
+
+def test_the_verdict_above_the_page_goes_with_its_pair(at: Counter) -> None:
+    at.type_into(QLineEdit, "tip height above the seat, removed", "22.1; 22.1")
+    at.wait_for("◌  Distributor rotor: not enough measured.  →")
+    at.press("Take the pair away: distributor rotor")
+    at.bot.waitUntil(lambda: not at.reads("Distributor rotor: not enough measured"))

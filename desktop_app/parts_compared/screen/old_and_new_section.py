@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import partial
 
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -48,6 +49,7 @@ class OldAndNewSection(Section):
         self._job_id: int | None = None
         self._number = ""
         self._cards: dict[int, PairCard] = {}
+        self._in_hand: int | None = None  # the pair whose verdict stays in view
         self._missing: list[int] = []
         self._left = False
         self._tools: Mapping[str, Instrument] = {}
@@ -83,6 +85,7 @@ class OldAndNewSection(Section):
             self._job_id = job.id
             leaving: list[QWidget] = [*self._cards.values(), *self._sets.values()]
             self._cards, self._sets, self._pairs = {}, {}, {}
+            self._in_hand = None
             for card in leaving:
                 save_everything(card)
                 self._let_go(card, LEFT)
@@ -97,7 +100,8 @@ class OldAndNewSection(Section):
         self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
             self._let_go(self._cards.pop(gone))
-            self.said.emit("")  # what stays in view may be about it
+            if gone == self._in_hand:
+                self.said.emit("")
         self._tools = self._desk.ask(drawer) or {}
         for pair_id in pairs:
             if pair_id in self._cards:
@@ -168,7 +172,8 @@ class OldAndNewSection(Section):
             self._cards[pair_id].show_pair(pair, self._tools)
             return
         card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
-        card.said.connect(self.said)
+        card.said.connect(partial(self._take_in_hand, pair_id))
+        card.decided.connect(partial(self._say_again, pair_id))
         card.bench_wanted.connect(self.bench_wanted)
         card.keep(self._left)
         card.show_pair(
@@ -180,6 +185,15 @@ class OldAndNewSection(Section):
         self._place.insertWidget(place, card)
         card.show()
         tell_page(card, "part_came", card)
+
+    def _take_in_hand(self, pair_id: int, line: str) -> None:
+        self._in_hand = pair_id
+        self.said.emit(line)
+
+    def _say_again(self, pair_id: int, line: str) -> None:
+        """Let what stays in view follow what is decided by now."""
+        if pair_id == self._in_hand:
+            self.said.emit(line)
 
     def _kind(self, name: str) -> PartKind:
         """Return a kind; one that left the shelf has a name and nothing to measure."""

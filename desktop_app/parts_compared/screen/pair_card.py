@@ -35,10 +35,12 @@ from desktop_app.shop_window.texts import CautionBox, plain_label
 class PairCard(QFrame):
     """Everything about one pair; shown again after each change, and only where it changed.
 
-    `said` carries the verdict in one line while its readings are being typed.
+    `said` carries the verdict in one line while its readings are being typed, `decided` the same
+    whenever it may be another one.
     """
 
     said = Signal(str)
+    decided = Signal(str)
     bench_wanted = Signal(int, object, object)  # as PairPhotos says it
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
@@ -122,6 +124,7 @@ class PairCard(QFrame):
             steps = open_steps(judged)
             self._head.show_verdict(pair, with_sets, steps)
             self._line = self._head.in_a_line(with_sets, steps)
+            self.decided.emit(self._line)
             focus = QApplication.focusWidget()
             if focus is not None and self._readings.isAncestorOf(focus):
                 self._say()

@@ -169,7 +169,7 @@ class GoneSection(Section):
             return
         passed_by = (doubt_words(parts), self._unanswered(job))
         open_ones = still_to_say(refused, missing, left, passed_by=any(passed_by))
-        self._missing.setText(" ".join(one for one in (open_ones, *passed_by) if one))
+        self._missing.setText("\n".join(one for one in (open_ones, *passed_by) if one))
 
     @Slot(int, object)
     def show_doubted(self, job_id: int, parts: tuple[PartInDoubt, ...]) -> None:
