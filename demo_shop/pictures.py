@@ -56,11 +56,13 @@ def _draw(shop: Path, names: Collection[str], look: str, factor: int) -> Iterato
     from PySide6.QtWidgets import QApplication
 
     from desktop_app.program import Program
+    from desktop_app.shop_window.left_here import LeftHere
     from desktop_app.shop_window.look import dress
 
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     (shop / "drafts.json").unlink(missing_ok=True)
+    LeftHere(shop).forget()
     program = Program(shop, lambda: NOW)
     program.window.resize(*SIZE)
     program.window.show()

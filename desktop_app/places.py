@@ -13,6 +13,7 @@ from desktop_app import places_ahead
 from desktop_app.above_the_places import stand_above
 from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.language import tr
+from desktop_app.left_again import LeftAgain
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.record import ShopRecord
@@ -91,6 +92,7 @@ class Places(QObject):
             window.add_place(name, made[name], on_rail=name in place.ON_RAIL)
         stand_above(window, self.desk, self._car_is_here, self._to_search, self._ask_which_shop)
         window.strip.way_back_wanted.connect(self._to_backups)
+        self.left = LeftAgain(window, self.desk, self.open_job)
 
     @cached_property
     def _shelf(self) -> KindShelf:

@@ -16,7 +16,6 @@ from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
-from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 from desktop_app.shop_window.window_memory import window_memory
 
 if TYPE_CHECKING:
@@ -140,7 +139,7 @@ class Program(QObject):
     def _go_in(self, record: ShopRecord) -> None:
         """Furnish the window with a shop that is open."""
         from desktop_app.commands import shop_place
-        from desktop_app.places import furnish
+        from desktop_app.places import Places
         from desktop_app.shop_record.past.clock_behind import clock_behind
         from desktop_app.shop_record.past.history import last_number
         from desktop_app.shop_window.garbage import watch_garbage
@@ -150,13 +149,14 @@ class Program(QObject):
         self.opened.emit(record.folder)
         if self.window.has_place(WELCOME):
             self.window.strip.shop_opened()
-        self.desk = furnish(self.window, record, ahead=self._ahead)
+        places = Places(self.window, record, ahead=self._ahead)
+        self.desk = places.desk
         self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
         self._dress()
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
-        self.window.go_to(FIRST_RULES if self._is_to_be_set_up(self.desk) else ASK)
+        places.left.go_in(is_new=self._is_to_be_set_up(self.desk))
         watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:

@@ -32,6 +32,7 @@ ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
 OPENS_OR_WRITES = ("_actions", "_files")
 
 SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*place*.py")
+SCREENS += ("desktop_app/left_again.py",)
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
 WINDOW += ("desktop_app/spoken_module.py",)
 RECORD = ("desktop_app/shop_record/*",)

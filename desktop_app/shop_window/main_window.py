@@ -45,6 +45,7 @@ class MainWindow(QMainWindow):
     """
 
     painted = Signal()  # once, when the frame was seen for the first time
+    came_to = Signal(str)  # the place that is shown now
     shop_wanted = Signal(object)  # Path: a shop to open in place of this one; None: ask which
 
     def __init__(self, settings: QSettings | None = None) -> None:
@@ -203,6 +204,7 @@ class MainWindow(QMainWindow):
         adrift = QApplication.focusWidget() in (None, self._undo, self._redo)
         if adrift and (first := first_stop(page)) is not None:
             first.setFocus()
+        self.came_to.emit(name)
 
     def name_place(self, name: str, words: str) -> None:
         """Change what the rail's button of a place says (a job's number, how many wait)."""

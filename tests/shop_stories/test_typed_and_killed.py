@@ -16,7 +16,7 @@ from desktop_app.part_photos.card_actions import note_printed_card
 from desktop_app.parts_compared.actions import keep_instrument, lay_side_by_side
 from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_window.fields import LineField, WordsField
-from desktop_app.shop_window.place_names import BACK, CARD, DRAWER, KINDS, RULES
+from desktop_app.shop_window.place_names import ASK, BACK, CARD, DRAWER, KINDS, RULES
 from tests.shop_stories.counter import Counter, sitting
 from tests.watched_shop import a_week_of_returns
 
@@ -50,6 +50,7 @@ def is_kept(line: Line, folder: Path) -> bool:
 
 
 def to_a_job(at: Counter) -> None:
+    at.go(ASK)
     at.type_into(QLineEdit, "Ask the old jobs", "J-104", enter=True)
     at.bot.waitUntil(lambda: at.reads("J-104   "))
     at.quiet()

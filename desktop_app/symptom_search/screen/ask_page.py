@@ -24,6 +24,7 @@ from desktop_app.symptom_search.screen.index_errand import IndexErrand
 from desktop_app.symptom_search.screen.jobs_behind import Behind
 from desktop_app.symptom_search.screen.meanings import Meanings
 from desktop_app.symptom_search.screen.old_jobs import OldJobs
+from desktop_app.symptom_search.screen.opened_last import OpenedLast
 from desktop_app.symptom_search.screen.read_as_row import ReadAsRow
 
 PAUSE_MS = 60  # typing that rests this long is searched
@@ -63,6 +64,7 @@ class AskPage(QWidget):
         self.field = QLineEdit()
         self._filters = FiltersRow(desk)
         self._read_as = ReadAsRow()
+        self._opened = OpenedLast(desk, old_jobs)
         self._list = FoundList()
         self._fixes = FixesPanel(desk, old_jobs.led)
         self._meanings = Meanings(desk, old_jobs, self.field)
@@ -81,6 +83,8 @@ class AskPage(QWidget):
         self.field.selectAll()
         if self._stale:
             self._search()
+        elif self._shown is None:
+            self._opened.look()
         if self._came_before:
             self._index.look()
         self._came_before = True  # the first time the window is just opening: it looks by itself
@@ -92,6 +96,7 @@ class AskPage(QWidget):
         self.field.setMaxLength(300)
         self.field.returnPressed.connect(self._entered)
         self.field.installEventFilter(self)
+        self._opened.job_chosen.connect(self.job_chosen)
         self._list.job_chosen.connect(self.job_chosen)
         self._list.like_wanted.connect(self.like_wanted)
         self._list.left.connect(self.field.setFocus)
@@ -120,7 +125,7 @@ class AskPage(QWidget):
         beside.addWidget(self._meanings.button, 0, Qt.AlignmentFlag.AlignTop)
         column.addWidget(self.field)
         column.addLayout(beside)
-        for widget in (self._read_as, self._meanings):
+        for widget in (self._read_as, self._meanings, self._opened):
             column.addWidget(widget)
         column.addLayout(below, 1)
 
@@ -188,6 +193,7 @@ class AskPage(QWidget):
             self._pause.start()
         anew = asked != self._shown
         self._shown, self._of_all = asked, found.of_all
+        self._opened.hide()
         self._read_as.show_pieces((*found.read_as, *self._filters.pieces()))
         told = _told(found, bool(asked[1]))
         self._list.show_found(told, _rows(found), anew=anew)
@@ -206,6 +212,7 @@ class AskPage(QWidget):
         for heading, hits in ((tr("In the shop now"), here), (tr("Latest jobs"), latest)):
             rows += [heading, *hits] if hits else []
         self._shown = None
+        self._opened.look()
         self._read_as.show_pieces(self._filters.pieces())
         told = "" if rows else _NO_JOB_YET
         if rows and self._filters.kept():

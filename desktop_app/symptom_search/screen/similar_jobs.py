@@ -57,6 +57,7 @@ class SimilarJobs(QWidget):
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
         self._pause.timeout.connect(self._look)
+        desk.closing.connect(self._pause.stop)
 
     @Slot(str)
     @Slot(str, int)

@@ -24,6 +24,7 @@ MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
 
 def open_job(at: Counter, number: str) -> None:
     """Open a job by its number, as at the counter."""
+    at.go("Ask the Old Jobs")
     at.type_into(QLineEdit, "Ask the old jobs", number, enter=True)
     at.bot.waitUntil(lambda: at.window.here() == "Job" and at.reads(f"{number}   TH"))
 

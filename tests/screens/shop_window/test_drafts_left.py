@@ -37,6 +37,7 @@ def half_type(at: Counter, folder: Path, name: str, words: str) -> None:
 
 def open_job(at: Counter) -> None:
     """Find the one job and open it."""
+    at.go("Ask the Old Jobs")
     at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
     at.bot.waitUntil(lambda: at.window.here() == "Job")
 
