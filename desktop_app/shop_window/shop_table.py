@@ -10,12 +10,14 @@ from collections.abc import Collection
 from typing import Any
 
 from PySide6.QtCore import QAbstractItemModel, QPoint, Qt, Slot
-from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
+from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
 
 from desktop_app.language import tr
 from desktop_app.shop_window.columns_menu import columns_menu
+from desktop_app.shop_window.copied_rows import as_text, copy_rows
 from desktop_app.shop_window.only_line import OnlyLine
+from desktop_app.shop_window.signs import unsigned
 from desktop_app.shop_window.sorted_rows import Index, SortedRows
 from desktop_app.shop_window.table_memory import Left, keep_left, read_left
 
@@ -83,6 +85,13 @@ class ShopTable(QTableView):
 
     def copied(self) -> str:
         """Return the chosen rows, or all, as lines with tabs between, headers on top."""
+        return as_text(self.lines())
+
+    def lines(self, *, whole: bool = False) -> list[list[str]]:
+        """Return the cells of the headers and of the chosen rows; of all, where none is chosen.
+
+        Columns and rows are those that are seen, in their order.
+        """
         model, header = self._sorted, self.horizontalHeader()
         count = model.columnCount()
         names, hidden = self._names(), self._hidden()
@@ -90,13 +99,14 @@ class ShopTable(QTableView):
         columns = [column for column in inside if names[column] not in hidden]
         chosen = sorted({index.row() for index in self.selectionModel().selectedIndexes()})
         lines = [[_one_line(self._header(column)) for column in columns]]
-        for row in chosen or range(model.rowCount()):
-            lines.append([_one_line(model.index(row, column).data()) for column in columns])
-        return "\n".join("\t".join(line) for line in lines) + "\n"
+        for row in range(model.rowCount()) if whole else chosen or range(model.rowCount()):
+            cells = (model.index(row, column).data() or "" for column in columns)
+            lines.append([_one_line(unsigned(str(cell))) for cell in cells])
+        return lines
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.matches(QKeySequence.StandardKey.Copy):
-            QGuiApplication.clipboard().setText(self.copied())
+            copy_rows(self.lines())
         else:
             super().keyPressEvent(event)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QImage, QPaintEvent
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -16,13 +16,16 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.language import tr
+from desktop_app.shop_window.copied_rows import copy_rows
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.weekly_report.opens_on import TO_ACT_ON
 from desktop_app.weekly_report.row_jobs import jobs_of_row, stands_for_jobs
 from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.jobs_behind import JobsBehind, figure_shown
 from desktop_app.weekly_report.screen.seen_first import SeenFirst
+from desktop_app.weekly_report.screen.sheet_rows import as_read
 from desktop_app.weekly_report.screen.sheet_table import SheetTable
 from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
 
@@ -41,10 +44,11 @@ class SheetView(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(14)
         self._currency = ""
+        self._sheet: Sheet | None = None
 
     def show_sheet(self, sheet: Sheet, currency: str) -> None:
         """Show another sheet in place of the one that is shown."""
-        self._currency = currency
+        self._sheet, self._currency = sheet, currency
         empty(self._column)
         self._column.addWidget(self._head(sheet))
         if any(total.short for total in sheet.totals):
@@ -65,8 +69,9 @@ class SheetView(QWidget):
             self._add_totals(sheet.totals)
 
     def _head(self, sheet: Sheet) -> QWidget:
-        copy = QPushButton(tr("Copy this sheet"))
-        copy.setAccessibleName(tr("Copy the sheet {name} as a picture", name=sheet.name))
+        copy = _CopyButton(tr("Copy this sheet"))
+        copy.setAccessibleName(tr("Copy the sheet {name}", name=sheet.name))
+        copy.setToolTip(tooltip(tr("As rows for a spreadsheet or a letter, and as a picture")))
         copy.clicked.connect(self._copy)
         head = QWidget()
         row = QHBoxLayout(head)
@@ -77,7 +82,37 @@ class SheetView(QWidget):
 
     @Slot()
     def _copy(self) -> None:
-        QGuiApplication.clipboard().setPixmap(self.grab())
+        copy_rows(self._lines(), self._picture())
+
+    def _picture(self) -> QImage:
+        buttons = self.findChildren(_CopyButton)
+        for button in buttons:
+            button.is_painted = False
+        picture = self.grab().toImage()
+        for button in buttons:
+            button.is_painted = True
+        return picture
+
+    def _lines(self) -> list[list[str]]:
+        """Return the sheet as rows of cells, its tables as they are seen; blank ones between."""
+        sheet = self._sheet
+        if sheet is None:
+            return []
+        blocks = [[[sheet.about]], [[words] for words in sheet.sentences]]
+        if sheet.to_do:
+            blocks.append([[TO_ACT_ON], *([one.words, ", ".join(one.jobs)] for one in sheet.to_do)])
+        seen = {view.accessibleName(): view for view in self.findChildren(SheetTable)}
+        for table in sheet.tables:
+            name = table.title or sheet.name
+            rows = seen[name].lines(whole=True) if table.rows else [[table.nothing]]
+            blocks.append([[name], *rows, *([words] for words in table.notes)])
+        blocks.append(
+            [
+                [total.words, as_read(total.value, total.kind, self._currency), total.note]
+                for total in sheet.totals
+            ]
+        )
+        return [line for block in blocks if block for line in ([], *block)][1:]
 
     def _add_totals(self, totals: Sequence[Total]) -> None:
         section, grid = Section(tr("Figures")), QGridLayout()
@@ -96,7 +131,7 @@ class SheetView(QWidget):
 
     def _add_chart(self, view: ChartView, title: str, sheet: Sheet) -> None:
         section, behind = Section(title), JobsBehind()
-        copy = QPushButton(tr("Copy the picture"))
+        copy = _CopyButton(tr("Copy the picture"))
         copy.setAccessibleName(tr("Copy the picture: {title}", title=title))
         copy.clicked.connect(lambda: view.copy_picture(sheet.about))
         table = next(t for t in sheet.tables if t.name == view.table_name())
@@ -140,6 +175,16 @@ class SheetView(QWidget):
             self.job_wanted.emit(jobs[0])
         else:
             behind.go_there()
+
+
+class _CopyButton(QPushButton):
+    """A button that is no part of the picture it copies."""
+
+    is_painted = True
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self.is_painted:
+            super().paintEvent(event)
 
 
 def _behind_cell(table: Table, row: int, column: int) -> tuple[str, ...]:

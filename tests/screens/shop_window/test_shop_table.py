@@ -134,6 +134,19 @@ def test_with_none_chosen_all_are_copied(qtbot: QtBot, table: ShopTable) -> None
     assert len(QGuiApplication.clipboard().text().splitlines()) == 4
 
 
+def test_a_sign_is_no_part_of_what_is_copied(qtbot: QtBot) -> None:
+    table = shown(qtbot, [("●  J-392", "−  5", "- ↷")])
+    assert table.copied().splitlines()[1] == "J-392\t− 5\t- ↷"
+
+
+def test_rows_are_a_table_in_a_letter(qtbot: QtBot) -> None:
+    table = shown(qtbot, [("a<b", "−\u20605", "")])
+    qtbot.keyClick(table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    copied = QGuiApplication.clipboard().mimeData()
+    assert "<tr><td>a&lt;b</td><td>−5</td><td></td></tr>" in copied.html()
+    assert copied.text().splitlines()[1] == "a<b\t−5\t"
+
+
 def test_tabs_and_lines_inside_a_cell_stay_in_their_cell(qtbot: QtBot) -> None:
     table = shown(qtbot, [("a\tb", "two\nlines", "")])
     assert table.copied().splitlines()[1] == "a b\ttwo lines\t"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QApplication,
@@ -182,6 +182,32 @@ def test_a_sheet_says_its_period_and_is_copied_whole(
     QGuiApplication.clipboard().clear()
     _press(page, qtbot, "Copy this sheet")
     assert not QGuiApplication.clipboard().pixmap().isNull()
+
+
+def test_a_copied_sheet_is_rows_and_a_picture_without_the_button(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Left this week")
+    table = _table(page, "Left this week")
+    table.selectRow(0)  # the sheet is copied whole all the same
+    _press(page, qtbot, "Copy this sheet")
+    mime = QGuiApplication.clipboard().mimeData()
+    lines = [line.split("\t") for line in mime.text().splitlines()]
+    assert "2026-W46, 2026-11-09 to 2026-11-15 · made 2026-11-16" in lines[0][0]
+    assert lines[1:3] == [[""], ["Left this week"]]
+    job = table.model().index(0, 0).data()
+    assert [one[0] for one in lines[4:]].count(job) == 1
+    assert len(lines[4:]) >= table.model().rowCount() > 1
+    assert len(lines[4]) == len(lines[3]) == table.model().columnCount()
+    assert f"<td>{job}</td>" in mime.html()
+    button = next(b for b in page.findChildren(QPushButton) if b.text() == "Copy this sheet")
+    picture = QGuiApplication.clipboard().image()
+    seen = button.parentWidget().parentWidget()
+    at = QRect(button.mapTo(seen, QPoint(0, 0)), button.size())
+    assert picture.size() == seen.size()
+    drawn = picture.copy(at)
+    colours = {drawn.pixel(x, y) for x in range(at.width()) for y in range(at.height())}
+    assert len(colours) == 1  # nothing is drawn where the button stands
 
 
 @pytest.mark.parametrize("width", [1280, 1040])
