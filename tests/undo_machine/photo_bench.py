@@ -25,7 +25,7 @@ from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Photo, PrintedCard
 from desktop_app.part_photos.stored_marks import mark_by_id
 from desktop_app.parts_compared import mark_let_go_actions, photo_reading_actions
-from desktop_app.parts_compared.phone_photo_actions import put_to_part
+from desktop_app.parts_compared.phone_photo_actions import put_dropped, put_to_part
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job
@@ -77,7 +77,7 @@ def taken(seen: Seen) -> PhotoTaken:
 
 
 def from_phone(seen: Seen) -> Given:
-    """Put photos from a phone to a side of a pair."""
+    """Put photos from a phone, or dropped, to a side of a pair."""
     photos = [taken(seen) for _ in range(seen.of((1, 2)))]
     return using(seen.one(Pair), photos, seen.of(SIDES), seen.of(("top", "side")))
 
@@ -172,6 +172,7 @@ def from_mark(seen: Seen) -> Given:
 
 DEEDS: Deeds = {
     put_to_part: from_phone,
+    put_dropped: from_phone,
     actions.add_photos: lambda s: using(s.one(Job), [taken(s) for _ in range(s.of((1, 2)))]),
     actions.write_photo_note: lambda s: using(s.one(Photo), s.words()),
     actions.take_off_job: lambda s: using(s.one(Photo)),

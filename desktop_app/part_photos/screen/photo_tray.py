@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QStandardPaths, Qt, Signal, Slot
@@ -22,6 +22,7 @@ from desktop_app.part_photos.actions import add_photos, take_off_job, write_phot
 from desktop_app.part_photos.arrival import Arrival, arrived
 from desktop_app.part_photos.intake_news import intake_news
 from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.photo_taken import PhotoTaken
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.screen.bringing_in import BroughtIn, bring_in
 from desktop_app.part_photos.screen.dropped import arrivals_in, may_hold_photos
@@ -33,6 +34,8 @@ from desktop_app.part_photos.stored_reading import (
     photos_of_job,
 )
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.copied_by_drop import take_a_copy
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.flow_row import FlowRow
@@ -41,6 +44,7 @@ from desktop_app.shop_window.last_folder import keep_folder, last_folder
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+Add = Callable[[ShopRecord, int, Sequence[PhotoTaken]], Done]
 PHOTOS = tr("Photos")
 _INVITATION = tr("Drop photos here, paste them (Ctrl+V), or choose files.")
 _OFF = tr("Take the chosen photo off (Delete)")
@@ -51,6 +55,7 @@ _FILTER = tr("Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)")
 class PhotoTray(QFrame):
     """Takes photos in for one job and shows thumbnails of them.
 
+    `add` adds photos to a job in one deed; an owner hands in one that does more with them.
     After `show_job` it shows all photos of the job and keeps itself up to date. After
     `show_photos` it shows just those it was given (one side of a pair); which, its owner decides.
     """
@@ -59,8 +64,16 @@ class PhotoTray(QFrame):
     photo_chosen = Signal(object)  # KeptPhoto or None
     photo_opened = Signal(object)  # KeptPhoto
 
-    def __init__(self, desk: Desk, name: str = PHOTOS, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        name: str = PHOTOS,
+        parent: QWidget | None = None,
+        *,
+        add: Add = add_photos,
+    ) -> None:
         super().__init__(parent)
+        self._add_deed = add
         self._desk, self._job_id, self._all, self._stale = desk, None, True, False
         self._noted: int | None = None  # the photo that the note field speaks of
         self._kept_note = ""
@@ -158,12 +171,11 @@ class PhotoTray(QFrame):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if self._job_id is not None and may_hold_photos(event.mimeData()):
-            event.acceptProposedAction()
+            take_a_copy(event)
 
     def dropEvent(self, event: QDropEvent) -> None:
         if self._take(event.mimeData()):
-            event.setDropAction(Qt.DropAction.CopyAction)  # the originals stay where they are
-            event.accept()
+            take_a_copy(event)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -200,20 +212,22 @@ class PhotoTray(QFrame):
         """Write the rows of what is on disk by now, and say what was refused."""
         if not isValid(self):
             return
+        is_here = brought.job_id == self._job_id
         before = self._desk.ask(photo_ids_by_hash, brought.job_id)
-        if brought.taken and self._desk.do(add_photos, brought.job_id, brought.taken) is None:
+        put = {} if self._all or not is_here else self._put_here(brought, before or {})
+        add = self._add_deed if is_here else add_photos
+        if brought.taken and self._desk.do(add, brought.job_id, brought.taken) is None:
             return
         ids = self._desk.ask(photo_ids_by_hash, brought.job_id)
         hashes = list(dict.fromkeys(photo.sha256 for photo in brought.taken))
         if ids is None or before is None:
             return
         fresh = [sha256 for sha256 in hashes if sha256 not in before]
-        put = {} if self._all or brought.job_id != self._job_id else self._put_here(brought, before)
         doubles = _doubles(brought, set(before) - set(put))
         news = intake_news(len(fresh), brought.refused, doubles, tuple(put.values()))
         if news:
             self._desk.told.emit(news)
-        if hashes and brought.job_id == self._job_id:
+        if hashes and is_here:
             self.photos_added.emit([ids[sha256] for sha256 in hashes])
             self._strip.choose(ids[hashes[0]])
 

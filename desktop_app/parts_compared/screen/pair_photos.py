@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import marked, tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.photo_taken import PhotoTaken
 from desktop_app.part_photos.screen.dropped import may_hold_photos
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
@@ -16,8 +19,12 @@ from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.phone_photo_actions import put_dropped
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.screen.phone_of_pair import take_by_phone
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.copied_by_drop import take_a_copy
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.off_where_shut import off_where_shut
@@ -103,7 +110,7 @@ class PairPhotos(QWidget):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if self._pair is not None and may_hold_photos(event.mimeData()):
-            event.acceptProposedAction()
+            take_a_copy(event)
 
     def dropEvent(self, event: QDropEvent) -> None:
         left = event.position().x() < self.width() / 2
@@ -162,11 +169,12 @@ class PairPhotos(QWidget):
             self._stage.show_pair(shown["removed"], shown["replacement"])
 
     def _tray(self, side: Side) -> PhotoTray:
-        tray = PhotoTray(
-            self._desk, tr("photos of the {said}, {name}", said=SIDE_NAMES[side], name=self._name)
-        )
+        def put_here(record: ShopRecord, _job_id: int, taken: Sequence[PhotoTaken]) -> Done:
+            return put_dropped(record, self._pair_id, taken, side, self._view)
+
+        name = tr("photos of the {said}, {name}", said=SIDE_NAMES[side], name=self._name)
+        tray = PhotoTray(self._desk, name, add=put_here)
         tray.setProperty("side", side)
-        tray.photos_added.connect(self._put)
         tray.photo_chosen.connect(self._show_stage)
         phone = QPushButton(tr("From a phone…"))
         phone.setAccessibleName(
@@ -178,16 +186,6 @@ class PairPhotos(QWidget):
         off_where_shut(self._desk, phone)
         tray.add_way(phone)
         return tray
-
-    @Slot(object)
-    def _put(self, photo_ids: list[int]) -> None:
-        if self._pair is None:
-            return
-        side: Side = self.sender().property("side")
-        here = {p.photo_id for p in self._pair.photos if p.side == side and p.view == self._view}
-        new = [one for one in photo_ids if one not in here]
-        if new:
-            self._desk.do(actions.show_in_pair, self._pair_id, new, side, self._view)
 
     @Slot()
     def _take_out(self) -> None:

@@ -26,6 +26,7 @@ from desktop_app.records_exchanged.whole_folder_files import is_export
 from desktop_app.shop_record.backups.backups_found import backup_folders
 from desktop_app.shop_record.backups.restore_drill import last_drill
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.copied_by_drop import take_a_copy
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.off_where_shut import off_where_shut, why_shut
@@ -111,7 +112,7 @@ class RecordsPage(ReadingPage):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if event.mimeData().hasUrls():
-            event.acceptProposedAction()
+            take_a_copy(event)
 
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
@@ -119,7 +120,7 @@ class RecordsPage(ReadingPage):
             self.take(paths[0])
         if len(paths) != 1:
             self._desk.told.emit(tr("One file at a time is read: the first of what was dropped."))
-        event.acceptProposedAction()
+        take_a_copy(event)
 
     @Slot(bool)
     def _lock(self, yes: bool) -> None:

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen.locked_views import LockedViews
@@ -15,6 +16,7 @@ from desktop_app.part_photos.screen.photo_tray import PhotoTray
 from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from tests.part_photos.bench_pictures import encoded, noisy
 from tests.screens.bench_desk import Bench, named, new_job
 from tests.screens.photo_desk import CAP
 
@@ -51,6 +53,39 @@ def test_the_first_photo_moves_no_button_that_adds_photos(
         tray.add_paths([str(file)])
     qtbot.waitUntil(lambda: bool(bench.findChildren(LockedViews)))
     assert places() == before
+
+
+def dropped(bench: Bench, qtbot: QtBot, files: list[Path], tray: PhotoTray) -> list[Qt.DropAction]:
+    """Drag files over a tray and drop them, by a source that would rather move; what it is told."""
+    mime, no_button = QMimeData(), Qt.MouseButton.NoButton
+    mime.setUrls([QUrl.fromLocalFile(str(file)) for file in files])
+    may, shift = (
+        Qt.DropAction.CopyAction | Qt.DropAction.MoveAction,
+        Qt.KeyboardModifier.ShiftModifier,
+    )
+    over = QDragEnterEvent(QPoint(5, 5), may, mime, no_button, shift)
+    drop = QDropEvent(QPointF(5, 5), may, mime, no_button, shift)
+    assert over.proposedAction() == drop.proposedAction() == Qt.DropAction.MoveAction
+    with qtbot.waitSignal(tray.photos_added):
+        for event in (over, drop):
+            QApplication.sendEvent(tray, event)
+    assert over.isAccepted()
+    return [over.dropAction(), drop.dropAction()]
+
+
+def test_a_drop_is_a_copy_and_one_step_to_undo(bench: Bench, qtbot: QtBot, tmp_path: Path) -> None:
+    files = [tmp_path / f"{number}.jpg" for number in range(3)]
+    for number, file in enumerate(files):
+        file.write_bytes(encoded(noisy(64, 48, number)))
+    tray = named(bench, PhotoTray, "photos of the removed part, distributor rotor")
+    copied = Qt.DropAction.CopyAction
+    assert dropped(bench, qtbot, files, tray) == [copied, copied]
+    assert len(tray.photos()) == 3
+    done = bench.desk.undo()
+    assert done is not None
+    assert done.words == "Put photos to a part"
+    assert not tray.photos()
+    assert bench.desk.record.undo_and_redo()[0] == "Lay old and new side by side"
 
 
 def test_a_photo_put_to_the_other_part_too_is_said_to_stand_there(
