@@ -170,13 +170,14 @@ class AtThePage:
 
 
 def _let_go(place: QWidget, mime: QMimeData, where: QPoint) -> None:
-    copy, none = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
-    enters = QDragEnterEvent(where, copy, mime, LEFT, none)
+    """Drag and drop by a source that would rather move; it is told that a copy was taken."""
+    copy, move = Qt.DropAction.CopyAction, Qt.KeyboardModifier.ShiftModifier
+    enters = QDragEnterEvent(where, copy | Qt.DropAction.MoveAction, mime, LEFT, move)
     QApplication.sendEvent(place, enters)
-    assert enters.isAccepted()
-    let_go = QDropEvent(QPointF(where), copy, mime, LEFT, none)
+    assert (enters.isAccepted(), enters.dropAction()) == (True, copy)
+    let_go = QDropEvent(QPointF(where), copy | Qt.DropAction.MoveAction, mime, LEFT, move)
     QApplication.sendEvent(place, let_go)
-    assert let_go.isAccepted()
+    assert (let_go.isAccepted(), let_go.dropAction()) == (True, copy)
 
 
 def counted(record: ShopRecord, tables: Sequence[str] = ("job", "visit", "vehicle")) -> list[int]:
