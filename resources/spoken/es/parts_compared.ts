@@ -2811,6 +2811,10 @@
         <translation>Poner a una pieza {photos} fotos del teléfono</translation>
     </message>
     <message>
+        <source>That pair is no longer there.</source>
+        <translation>Esa pareja ya no está.</translation>
+    </message>
+    <message>
         <source>Take a reading from the photo</source>
         <translation>Tomar una lectura de la foto</translation>
     </message>

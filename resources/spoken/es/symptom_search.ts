@@ -811,5 +811,9 @@
         <source>why:</source>
         <translation>por qué:</translation>
     </message>
+    <message>
+        <source>Opened last</source>
+        <translation>Últimos abiertos</translation>
+    </message>
 </context>
 </TS>

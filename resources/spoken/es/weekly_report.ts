@@ -526,16 +526,20 @@
         <translation>Copiar esta hoja</translation>
     </message>
     <message>
-        <source>Copy the sheet {name} as a picture</source>
-        <translation>Copiar la hoja {name} como imagen</translation>
-    </message>
-    <message>
         <source>Figures</source>
         <translation>Cifras</translation>
     </message>
     <message>
         <source>Show the jobs behind this figure</source>
         <translation>Mostrar los trabajos que hay detrás de esta cifra</translation>
+    </message>
+    <message>
+        <source>Copy the sheet {name}</source>
+        <translation>Copiar la hoja {name}</translation>
+    </message>
+    <message>
+        <source>As rows for a spreadsheet or a letter, and as a picture</source>
+        <translation>Como filas para una hoja de cálculo o una carta, y como imagen</translation>
     </message>
     <message>
         <source>Copy the picture</source>
