@@ -34,6 +34,10 @@ class NotSaved(ShopTrouble):
         self.again = again or do
 
 
+class RecordBusy(NotSaved):
+    """Somebody else writes: whoever tries again waits for them."""
+
+
 class ShopDamaged(ShopTrouble):
     """The record itself is damaged, or is no record at all."""
 

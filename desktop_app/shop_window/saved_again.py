@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QWidget
 
-from desktop_app.shop_record.trouble import NotSaved
+from desktop_app.shop_record.trouble import NotSaved, RecordBusy
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything, unsaved_fields
 
@@ -15,7 +15,7 @@ AGAIN_MS = 4000
 class SavedAgain(QObject):
     """Tries the fields of a window again, without saying anew what is said already.
 
-    What waits for a server is sent when that is back.
+    What waits for a server is sent when that is back; while somebody else writes a person decides.
     """
 
     def __init__(self, desk: Desk, window: QWidget) -> None:
@@ -29,7 +29,8 @@ class SavedAgain(QObject):
 
     @Slot(object)
     def _hear(self, news: object) -> None:
-        if isinstance(news, NotSaved) and not self._timer.isActive():
+        waits = isinstance(news, RecordBusy)  # each try would hold the window up
+        if isinstance(news, NotSaved) and not waits and not self._timer.isActive():
             self._timer.start()
 
     @Slot()

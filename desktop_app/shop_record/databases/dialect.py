@@ -17,7 +17,7 @@ from sqlalchemy.pool import QueuePool
 
 from desktop_app.language import tr
 from desktop_app.shop_record.databases.by_database import by_database
-from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, RecordBusy, ShopDamaged, ShopTrouble
 
 APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
 WAIT_SECONDS = 2.0
@@ -148,13 +148,14 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
     said = str(getattr(error, "orig", error)).lower()
     kept = tr("What you typed is still in its field; nothing was saved.")
     if ("locked" in said or "busy" in said) and under_way:
-        return NotSaved(
+        return RecordBusy(
             tr("“{under_way}” is under way.", under_way=under_way),
             kept,
             tr("Try again when it is done."),
         )
     if "locked" in said or "busy" in said:
-        return NotSaved(tr("The shop's record is busy in another program."), kept, tr("Try again."))
+        what = tr("The shop's record is busy in another program.")
+        return RecordBusy(what, kept, tr("Try again."))
     if "full" in said:
         return NotSaved(tr("The disk is full."), kept, tr("Free some space and try again."))
     if getattr(error, "orig", error).__dict__.get("sqlite_errorname") == _MOVED:
