@@ -21,6 +21,7 @@ def window(qtbot: QtBot, shop: ShopRecord) -> MainWindow:
     window.attend(desk)
     window.add_place("Bench", QWidget)
     window.add_place("House Rules", lambda: HouseRulesPage(desk, read_money))
+    window.resize(1366, 768)  # where every button of the top row says its words
     window.show()
     window.activateWindow()
     qtbot.waitUntil(window.isActiveWindow)

@@ -33,6 +33,7 @@ class Frame:
         bring_in(record, lines(*rows))
         self.full = everything(record)
         self.window = MainWindow()
+        self.window.resize(1366, 768)  # where undo and redo say their words
         bot.addWidget(self.window)
         self.desk = Desk(record, self.window)
         self.window.attend(self.desk)

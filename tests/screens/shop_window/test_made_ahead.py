@@ -51,6 +51,7 @@ class Shop:
 @pytest.fixture
 def at(desk: Desk, qtbot: QtBot) -> Iterator[Shop]:
     window = MainWindow()
+    window.resize(1366, 768)
     qtbot.addWidget(window)
     window.attend(desk)
     yield Shop(desk, window)
