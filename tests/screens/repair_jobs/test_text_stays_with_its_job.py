@@ -69,8 +69,9 @@ def test_an_odometer_out_stays_typed_over_another_job_and_over_closing(
         assert at.find(QLineEdit, "Odometer out").text() == ""
         assert at.window.close()
     with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
+        at.go("Ask the Old Jobs")  # it opens on the job that was left
         at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
-        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        qtbot.waitUntil(lambda: at.reads("J-101   TH 1"))
         assert at.find(QLineEdit, "Odometer out").text() == "1012"
         desk = at.program.desk
         assert desk is not None

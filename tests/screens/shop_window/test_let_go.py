@@ -18,7 +18,7 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.look import dress
 
 EACH = 10  # of a sort on one page
-ROUNDS = 300  # the interpreter keeps some hundred blocks or not, however many these are
+ROUNDS = 200  # the interpreter keeps some hundred blocks or not, however many these are
 
 
 class _Held(ctypes.Structure):
