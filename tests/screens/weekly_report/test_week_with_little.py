@@ -23,24 +23,26 @@ def test_what_is_not_there_yet_is_said_in_words(shop: ShopRecord, desk: Desk, qt
     page.show()
     page.came_here()
 
-    def turned_to(sheet: str) -> set[str]:
-        """Turn to a sheet, and return all words that are read there."""
+    def words() -> set[str]:
+        return {one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page)}
+
+    def turned_to(sheet: str, begins: str) -> set[str]:
+        """Turn to a sheet; once something is read that begins so, return all words read there."""
         sheets = page.findChild(QListWidget)
-        [item] = sheets.findItems(sheet, Qt.MatchFlag.MatchExactly)
+        exactly = Qt.MatchFlag.MatchExactly
+        qtbot.waitUntil(lambda: bool(sheets.findItems(sheet, exactly)), timeout=WAIT)
+        [item] = sheets.findItems(sheet, exactly)
         qtbot.mouseClick(
             sheets.viewport(), Qt.MouseButton.LeftButton, pos=sheets.visualItemRect(item).center()
         )
-        qtbot.waitUntil(lambda: not desk.errands.busy(), timeout=WAIT)
-        return {one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page)}
+        qtbot.waitUntil(lambda: any(one.startswith(begins) for one in words()), timeout=WAIT)
+        return words()
 
-    qtbot.waitUntil(lambda: not desk.errands.busy(), timeout=WAIT)
-    first = turned_to("Read first")
-    assert "Not written on any job." in first
+    first = turned_to("Read first", "Not written on any job.")
     assert "0.00" not in first
     assert "$0.00" not in first
-    assert any("does not bear all of it out" in words for words in turned_to("Left this week"))
-    rate = turned_to("Rate")
-    assert any(words.startswith("A curve of returns that has one point") for words in rate)
-    assert any(words.startswith("Not drawn yet: no counted job") for words in rate)
+    turned_to("Left this week", "Proof, “in doubt”: that level was chosen")
+    rate = turned_to("Rate", "A curve of returns that has one point")
+    assert any(one.startswith("Not drawn yet: no counted job") for one in rate)
     charts = [one for one in page.findChildren(ChartView) if one.isVisibleTo(page)]
     assert [one.table_name() for one in charts] == ["Weeks"]
