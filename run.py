@@ -48,8 +48,7 @@ WINDOW_LIBRARIES = {
 SOURCE_ALONE = ("autograd-gamma",)
 # How tests run on all cores, which of them run on a PostgreSQL server of their own too, and the
 # word that lets all of them, or those that are named after it, run there.
-# One more than there are cores: a quarter of the tests' time is waiting.
-SIDE_BY_SIDE = ("-n", str((os.cpu_count() or 1) + 1), "--maxprocesses", "4")
+SIDE_BY_SIDE = ("-n", "auto", "--maxprocesses", "4")
 ALSO_THERE = "tests/on_a_server/also_there.txt"
 ON_A_SERVER = {"BENCHWITNESS_TESTS_ON": "postgresql"}
 ALL_THERE = "--on-a-server"
