@@ -9,7 +9,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QPushButton
 
-from desktop_app.commands.demo import MARKER
+from desktop_app.commands.demo import is_demo
 from desktop_app.language import tr
 from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
 from desktop_app.shop_window.desk import Desk
@@ -31,7 +31,7 @@ def stand_above(
 
     `take_in` begins with a car, `find` goes to the search field, `ask_which` leads to another shop.
     """
-    if (desk.record.folder / MARKER).exists():
+    if is_demo(desk.record.folder):
         own = QPushButton(tr("Your own shop…"))
         own.setToolTip(tooltip(tr("Everything in this shop is invented: it is there to be tried")))
         own.clicked.connect(ask_which)

@@ -40,9 +40,9 @@ class LeftAgain(QObject):
             where_it_fails.pop_all()
 
     def _is_there(self, job: int) -> bool:
-        from desktop_app.symptom_search.stored import jobs_seen
+        from desktop_app.repair_jobs.stored_reading import are_all_there
 
-        return bool(self._desk.ask(jobs_seen, (job,)))
+        return bool(self._desk.ask(are_all_there, (job,)))
 
     @Slot(str)
     def _keep(self, name: str) -> None:

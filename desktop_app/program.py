@@ -165,10 +165,10 @@ class Program(QObject):
 
     def _is_to_be_set_up(self, desk: Desk) -> bool:
         """Tell whether it is known that nothing is written in a shop yet, wherever it was made."""
-        from desktop_app.commands.demo import MARKER
+        from desktop_app.commands.demo import is_demo
 
         is_empty = self._seen == 0  # None where that could not be read
-        return is_empty and not (desk.why_shut or (desk.record.folder / MARKER).exists())
+        return is_empty and not (desk.why_shut or is_demo(desk.record.folder))
 
     def _update(self, folder: Path) -> None:
         """Back an older shop up and bring its record to today's form, beside the window."""
@@ -231,12 +231,12 @@ class Program(QObject):
         if self._backup_after_ms is None:
             return
         QTimer.singleShot(min(LOOK_AFTER_MS, self._backup_after_ms), self, self._hear_others)
-        from desktop_app.commands.demo import MARKER
+        from desktop_app.commands.demo import is_demo
         from desktop_app.shop_window.daily_backup import DailyBackup
         from desktop_app.shop_window.first_look import FirstLook
 
         FirstLook(desk, min(LOOK_AFTER_MS, self._backup_after_ms))
-        if not (desk.record.folder / MARKER).exists():  # an invented shop is made again
+        if not is_demo(desk.record.folder):  # an invented shop is made again
             DailyBackup(desk, self._backup_after_ms)
 
     @Slot()

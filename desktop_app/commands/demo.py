@@ -55,7 +55,7 @@ def fill_steps(folder: Path) -> Generator[Step, None, Path]:
     from desktop_app.shop_record.record_name import FILE_NAME
 
     folder = folder.resolve()
-    if (folder / MARKER).is_file() and (folder / FILE_NAME).is_file():
+    if is_demo(folder) and (folder / FILE_NAME).is_file():
         return folder
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
         raise ShopTrouble(

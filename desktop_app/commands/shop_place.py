@@ -152,12 +152,12 @@ def last_shop() -> str | None:
 
 def last_own_shop() -> Path | None:
     """Return the folder of the shop that was open last and is no demo: it opens by itself."""
-    from desktop_app.commands.demo import MARKER
+    from desktop_app.commands.demo import is_demo
 
     said = last_shop()
-    if said is None or not (Path(said) / MARKER).exists():
+    if said is None or not is_demo(Path(said)):
         return Path(said) if said else None
-    return next((one for one in shops_opened() if not (one / MARKER).exists()), None)
+    return next((one for one in shops_opened() if not is_demo(one)), None)
 
 
 def shops_opened() -> list[Path]:

@@ -22,25 +22,28 @@ class PartInDoubt(NamedTuple):
     verdict: str
     against: bool
 
+    @property
+    def said(self) -> str:
+        """The part and what was decided of it."""
+        return f"{self.name}: {self.verdict}"
+
 
 def doubt_words(parts: Sequence[PartInDoubt]) -> str:
     """Say which parts went on in doubt; "" where none did."""
     if not parts:
         return ""
-    listed = "; ".join(f"{one.name}: {one.verdict}" for one in parts)
+    listed = "; ".join(one.said for one in parts)
     return tr("⚠ It went on, or is to go on: {listed}.", listed=listed)
 
 
 def ways_to_parts(parts: Sequence[PartInDoubt]) -> tuple[OpenAnswer, ...]:
     """Return the ways to the verdicts."""
-    return tuple(
-        OpenAnswer(PART, f"{one.name}: {one.verdict}", one.name, one.pair) for one in parts
-    )
+    return tuple(OpenAnswer(PART, one.said, one.name, one.pair) for one in parts)
 
 
 def parts_question(parts: Sequence[PartInDoubt]) -> str:
     """Return what is asked before a car leaves with a part that is spoken against; else ""."""
-    against = "; ".join(f"{one.name}: {one.verdict}" for one in parts if one.against)
+    against = "; ".join(one.said for one in parts if one.against)
     if not against:
         return ""
     return tr(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from sqlalchemy import Connection, RowMapping, func, select
 
 from desktop_app.language import tr
@@ -168,6 +170,12 @@ def jobs_of_visit(connection: Connection, visit_id: int) -> tuple[tuple[int, str
         select(Job.id, Job.number, Job.concern).where(Job.visit_id == visit_id).order_by(Job.id)
     )
     return tuple((r[0], r[1], r[2]) for r in rows)
+
+
+def are_all_there(connection: Connection, jobs: Collection[int]) -> bool:
+    """Tell whether all of these jobs are in the record now."""
+    found = select(func.count()).where(Job.id.in_(sorted(set(jobs))))
+    return connection.execute(found).scalar() == len(set(jobs))
 
 
 def job_by_number(connection: Connection, number: str) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from datetime import date, timedelta
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, all_candidates, candidates
@@ -72,12 +72,6 @@ def find_returns(
         facts,
         sorted(kept, key=lambda c: (opened[c.later], c.later, left[c.earlier], c.earlier)),
     )
-
-
-def are_all_there(connection: Connection, jobs: Collection[int]) -> bool:
-    """Tell whether all of these jobs are in the record now."""
-    found = select(func.count()).where(Job.id.in_(sorted(set(jobs))))
-    return connection.execute(found).scalar() == len(set(jobs))
 
 
 def _are_few(connection: Connection, vehicles: Collection[int]) -> bool:

@@ -31,11 +31,11 @@ def kept_nowhere(desk: Desk, pages: Mapping[str, QWidget]) -> list[ShopTrouble]:
     Either the shop takes no writing any more, or nothing takes drafts. What could not be saved and
     is kept as a draft is said as well: nobody closes the window and believes it saved.
     """
-    if desk.why_shut is None and are_unwritten(desk.record.folder):
-        said = tr("What is typed can't be kept: no folder for it takes a file.")
-        do = tr("Make room on the disk, copy it out, or close the window once more.")
-        return [ShopTrouble(said, do=do)]
     if desk.why_shut is None:
+        if are_unwritten(desk.record.folder):
+            said = tr("What is typed can't be kept: no folder for it takes a file.")
+            do = tr("Make room on the disk, copy it out, or close the window once more.")
+            return [ShopTrouble(said, do=do)]
         why = desk.not_saved
         return [_not_saved(why)] if why and any(map(unsaved_fields, pages.values())) else []
     do = tr("Copy it out, or close the window once more.")

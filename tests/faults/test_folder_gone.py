@@ -21,6 +21,13 @@ GONE = "The shop's folder is not where it was when it was opened."
 KEPT = "What is typed is kept on this computer, and comes back with the shop."
 
 
+def pull_out_and_type(at: Counter, folder: Path, elsewhere: Path) -> None:
+    """Move the folder away, and type a cause."""
+    folder.rename(elsewhere)
+    at.type_into(QPlainTextEdit, "Cause", "tip burned back")
+    at.wait_for(GONE)
+
+
 def cause(at: Counter) -> QPlainTextEdit:
     return at.find(QPlainTextEdit, "Cause")
 
@@ -33,9 +40,7 @@ def test_what_is_typed_meanwhile_is_saved_once_the_folder_is_back(
     folder, elsewhere = tmp_path / "shop", tmp_path / "pulled out"
     with sitting(qtbot, folder, NOON) as at:
         take_in(at, "misses when damp", "90100")
-        folder.rename(elsewhere)
-        at.type_into(QPlainTextEdit, "Cause", "tip burned back")
-        at.wait_for(GONE)
+        pull_out_and_type(at, folder, elsewhere)
         elsewhere.rename(folder)
         at.bot.waitUntil(lambda: at.window.strip.words() == "", timeout=5000)
     with opened(folder) as record, record.reading() as connection:
@@ -47,9 +52,7 @@ def test_what_is_typed_meanwhile_comes_back_with_the_folder(qtbot: QtBot, tmp_pa
     folder, elsewhere = tmp_path / "shop", tmp_path / "pulled out"
     with sitting(qtbot, folder, NOON) as at:
         take_in(at, "misses when damp", "90100")
-        folder.rename(elsewhere)
-        at.type_into(QPlainTextEdit, "Cause", "tip burned back")
-        at.wait_for(GONE)
+        pull_out_and_type(at, folder, elsewhere)
         at.press("A car is here")
         at.type_into(QLineEdit, "Plate, or the shop's own tag", "TH 7")
         assert not at.window.close()

@@ -18,8 +18,18 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.faults.busy_shop import MUCH_LATER, opened, photos_of
 from tests.shop_record.backed_up import all_files, named, with_photo
-from tests.shop_stories.counter import sitting
+from tests.shop_stories.counter import Counter, sitting
 from tests.shop_stories.one_job import take_in
+
+LONG = "tip burned back, " + "shown by the gap, " * 300
+
+
+def typed_cause(at: Counter) -> QPlainTextEdit:
+    """Type more than the disk has room for."""
+    cause = at.find(QPlainTextEdit, "Cause")
+    cause.setFocus()
+    cause.insertPlainText(LONG)
+    return cause
 
 
 def fill(disk: Path) -> Path:
@@ -59,14 +69,10 @@ def test_a_photo_and_a_deed_on_a_full_disk(own_disk: Path) -> None:
 def test_what_was_typed_stays_in_its_field(own_disk: Path, qtbot: QtBot) -> None:
     with sitting(qtbot, own_disk / "shop", NOON) as at:
         take_in(at, "misses when damp", "90100")
-        ballast = fill(own_disk)
-        long = "tip burned back, " + "shown by the gap, " * 300
-        cause = at.find(QPlainTextEdit, "Cause")
-        cause.setFocus()
-        cause.insertPlainText(long)
+        ballast, cause = fill(own_disk), typed_cause(at)
         at.leave()
         at.wait_for("The disk is full.")
-        assert cause.toPlainText() == long
+        assert cause.toPlainText() == LONG
         ballast.unlink()
         cause.setFocus()
         qtbot.keyClicks(cause, ".")
@@ -84,10 +90,7 @@ def test_what_was_not_saved_is_tried_again_and_the_notice_goes_then(
     with sitting(qtbot, own_disk / "shop", NOON) as at:
         take_in(at, "misses when damp", "90100")
         ballast = fill(own_disk)
-        long = "tip burned back, " + "shown by the gap, " * 300
-        cause = at.find(QPlainTextEdit, "Cause")
-        cause.setFocus()
-        cause.insertPlainText(long)
+        typed_cause(at)
         at.wait_for("The disk is full.")
         at.press("Put the notice away")
         qtbot.wait(400)
@@ -97,7 +100,7 @@ def test_what_was_not_saved_is_tried_again_and_the_notice_goes_then(
         ballast.unlink()
         at.bot.waitUntil(lambda: at.window.strip.words() == "", timeout=5000)
     with opened(own_disk / "shop") as record, record.reading() as connection:
-        assert connection.exec_driver_sql("SELECT cause FROM job").scalar_one() == long
+        assert connection.exec_driver_sql("SELECT cause FROM job").scalar_one() == LONG
 
 
 @pytest.mark.embedded  # a server has a disk of its own

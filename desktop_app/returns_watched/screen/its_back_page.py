@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.stored_reading import are_all_there
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 from desktop_app.returns_watched.screen.chain_row import ChainRow
@@ -25,11 +26,7 @@ from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
 from desktop_app.returns_watched.share_words import share_words
 from desktop_app.returns_watched.stored_judging import read_judging
-from desktop_app.returns_watched.stored_returns import (
-    are_all_there,
-    read_returns_of_job,
-    read_waiting,
-)
+from desktop_app.returns_watched.stored_returns import read_returns_of_job, read_waiting
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
 from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_told_judging import read_then_and_told, read_told_judging

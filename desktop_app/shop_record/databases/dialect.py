@@ -141,11 +141,12 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
 
     `under_way` is what is known to be written for a long time by somebody else.
     """
-    if type(getattr(error, "orig", error)).__module__.startswith("psycopg"):
+    cause = getattr(error, "orig", error)
+    if type(cause).__module__.startswith("psycopg"):
         from desktop_app.shop_record.databases import dialect_postgres
 
         return dialect_postgres.as_trouble(error, under_way)
-    said = str(getattr(error, "orig", error)).lower()
+    said = str(cause).lower()
     kept = tr("What you typed is still in its field; nothing was saved.")
     if ("locked" in said or "busy" in said) and under_way:
         return RecordBusy(
@@ -158,7 +159,7 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
         return RecordBusy(what, kept, tr("Try again."))
     if "full" in said:
         return NotSaved(tr("The disk is full."), kept, tr("Free some space and try again."))
-    if getattr(error, "orig", error).__dict__.get("sqlite_errorname") == _MOVED:
+    if getattr(cause, "sqlite_errorname", "") == _MOVED:
         return record_moved()
     if "readonly" in said or "read-only" in said:
         return NotSaved(
