@@ -309,6 +309,7 @@ class Places(QObject):
         changes = shop_use_kept(self.desk).changes
 
         def load() -> tuple[tuple[KindTrouble, ...], ShopUse | None, int]:
+            places_ahead.know_every_widget()
             places_ahead.load_job_page()
             places_ahead.read_a_slip(self._vocabulary)
             use = places_ahead.read_newest_job(record, today, self._names(), self._kinds)

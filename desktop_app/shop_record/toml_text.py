@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from typing import Any
 
 from desktop_app.language import tr
@@ -23,4 +22,6 @@ def toml_values(text: str) -> dict[str, Any]:
             key = _QUOTED.sub("", line).partition("=")[0]
             if key.count(".") > MOST_DOTS:
                 raise ValueError(f"a key with too many dots (at line {number}, column 1)")
+    import tomllib  # what comes with the program was read at an earlier start
+
     return tomllib.loads(text)

@@ -116,8 +116,9 @@ class MainWindow(QMainWindow):
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
         button.setProperty("place", name)
-        self._rail.add(button)
-        button.setVisible(on_rail)
+        if not on_rail:
+            button.hide()
+        self._rail.add(button)  # which shows it with all the others: shown alone, it lays them out
         if on_rail and by_key and self._numbered < 10:  # there are no more figures
             self._numbered += 1
             number = self._numbered

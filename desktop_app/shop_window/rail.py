@@ -57,7 +57,7 @@ class Rail(QScrollArea):
         """Scroll to the place that is shown."""
         shown = (one for one in self._inside.findChildren(RailButton) if one.isChecked())
         for button in shown:
-            bring_up(button, 0, 0)
+            self.ensureWidgetVisible(button, 0, 0)
 
     def event(self, event: QEvent) -> bool:
         """Be as wide as the words are by now."""

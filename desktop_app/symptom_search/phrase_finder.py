@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cached_property, lru_cache
-from itertools import pairwise
+from itertools import chain, pairwise
 from typing import NamedTuple
 
 from desktop_app.symptom_search.all_well import unwell_denials, well_places
@@ -52,7 +52,6 @@ class Found(NamedTuple):
 class _Phrase(NamedTuple):
     id: str
     words: tuple[str, ...]
-    meanings: tuple[frozenset[str], ...]  # of each word, what may stand for it
     denies: bool  # a denial within a phrase ("no start") belongs to what follows it
 
 
@@ -106,14 +105,13 @@ class PhraseFinder:
             self._akin[compared] = kin | {one for other in others if (one := reader.word(other))}
         known: dict[tuple[str, ...], _Phrase] = {}
         listed = ((identity, (text,)) for text, identity in (own or {}).items())
-        meanings = _Meanings(self._akin)
+        self._meanings = meanings = _Meanings(self._akin)
         for identity, texts in (*listed, *phrases.items()):
             for text in texts:
                 words = _words_of(reader, text)
                 if words and words not in known:
-                    means = tuple([meanings[word] for word in words])
-                    known[words] = _Phrase(identity, words, means, not DENIALS.isdisjoint(words))
-        use = Counter(word for words in known for word in set(words))
+                    known[words] = _Phrase(identity, words, not DENIALS.isdisjoint(words))
+        use = Counter(chain.from_iterable(map(set, known)))
         for words, phrase in known.items():
             self._by_first.setdefault(words[0], []).append(phrase)
             if len(words) > 1:
@@ -202,10 +200,10 @@ class PhraseFinder:
                     yield _Fit(phrase, tuple(range(start, start + length)), length)
 
     def _nearly(self, clause: Sequence[str]) -> Iterator[_Fit]:
-        told = frozenset(clause)
+        told, meanings = frozenset(clause), self._meanings.__getitem__
         for anchor, word in enumerate(clause):
             for phrase in self._by_rarest.get(word, ()):
-                if any(map(told.isdisjoint, phrase.meanings)):
+                if any(map(told.isdisjoint, map(meanings, phrase.words))):
                     continue
                 fit = self._around(clause, anchor, phrase)
                 if fit is not None:
@@ -273,7 +271,7 @@ class PhraseFinder:
 @lru_cache(8192)
 def _words_of(reader: WordReader, text: str) -> tuple[str, ...]:
     """Return the words of a phrase; a vocabulary is put together anew for each shop's own."""
-    return tuple(reader.words(text))
+    return reader.told(text)
 
 
 @lru_cache(16)

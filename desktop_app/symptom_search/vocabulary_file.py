@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
@@ -117,7 +116,7 @@ def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: st
 def _loaded(path: Path) -> dict[str, Any]:
     try:
         data = tables_read().values(path.read_text(encoding="utf-8"))
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    except ValueError as error:  # no TOML, or no UTF-8
         raise VocabularyTrouble(
             tr("{name} cannot be read: {error}.", name=path.name, error=error),
             do=tr("Mend that line, or take the file away."),

@@ -61,6 +61,7 @@ def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None
     at.press("Begin: a car is here")
     assert at.window.here() == "Heard"
     at.window.setFocus()
+    at.bot.waitUntil(lambda: at.button(ASK).isVisible())
     at.bot.keyClick(at.window, Qt.Key.Key_1, Qt.KeyboardModifier.AltModifier)
     assert at.window.here() == ASK  # the first place, as at every later start
     people = at.program.desk.ask(people_here)
