@@ -15,11 +15,14 @@ MOST_FIRST = 1.7  # times the goal: the first job, and the first return with its
 
 def shown(shop: Path, own: Path) -> dict[str, list[float]]:
     """Return milliseconds by place: painted and held the first time, the same later (median)."""
-    homes = {f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("DATA", "CONFIG", "CACHE")}
+    environ = {**os.environ, "PYTHONPYCACHEPREFIX": str(own / "compiled")}  # as installed
+    environ |= {f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("DATA", "CONFIG", "CACHE")}
+    environ["OPENBLAS_NUM_THREADS"] = "1"  # as the program sets it when it is started
+    environ.pop("PYTHONDONTWRITEBYTECODE", None)
     done = subprocess.run(
         (sys.executable, "-m", "tests.benchmarks.shown_places", str(shop)),
         cwd=ROOT,
-        env={**os.environ, **homes},
+        env=environ,
         capture_output=True,
         text=True,
         check=True,

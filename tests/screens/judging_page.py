@@ -26,12 +26,19 @@ def opened(desk: Desk, qtbot: QtBot, kinds: Any = dict) -> ItsBackPage:
     page.show()
     page.came_here()
     settle(desk, qtbot)
+    if listed(page):
+        first_shown(page, qtbot)
     return page
 
 
 def settle(desk: Desk, qtbot: QtBot) -> None:
     """Wait until nothing runs beside the window."""
     qtbot.waitUntil(lambda: not desk.errands.busy())
+
+
+def first_shown(page: ItsBackPage, qtbot: QtBot) -> None:
+    """Wait for the first return: the list is painted before it."""
+    qtbot.waitUntil(lambda: page.findChild(JudgingSheet) is not None)
 
 
 def listed(page: ItsBackPage) -> list[str]:

@@ -48,6 +48,7 @@ from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
 NONE_WAITS = tr("No return waits for a judgement.")
+LIST_FIRST_MS = 15  # in which the list is painted, before the first of its returns is read
 MATTERS = frozenset(
     (
         *("job", "visit", "vehicle", "vehicle_event", "return_link", "setting", "person"),
@@ -195,13 +196,13 @@ class ItsBackPage(KeepsRefused, QWidget):
         elif self._wanted is not None:
             place = self._rows.place_of(self._wanted)
             if place >= 0:
-                self._list.setCurrentIndex(self._rows.index(place))
+                self._list.setCurrentIndex(self._rows.reached(place))
 
     @Slot()
     def _show_next(self) -> None:
         place = self._rows.next_waiting(self._wanted)
         if place >= 0:
-            self._list.setCurrentIndex(self._rows.index(place))
+            self._list.setCurrentIndex(self._rows.reached(place))
             self._list.setFocus()
 
     @Slot(QModelIndex, QModelIndex)
@@ -217,6 +218,8 @@ class ItsBackPage(KeepsRefused, QWidget):
             self._moved.start()
             if self._hurry > 1:  # a key is held: the list moves, the return follows when it rests
                 self._rest.start(soon)
+            elif self._shown is None:
+                self._rest.start(LIST_FIRST_MS)
             else:
                 self._show(row)
         else:

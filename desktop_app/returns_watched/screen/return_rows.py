@@ -22,14 +22,20 @@ from desktop_app.returns_watched.waiting import (
 )
 
 Index = QModelIndex | QPersistentModelIndex
+AT_ONCE = 100  # rows; more than are seen in any window
 
 
 class ReturnRows(QAbstractListModel):
-    """An unchanging tuple of returns; each reading of the record brings a new one."""
+    """An unchanging tuple of returns; each reading of the record brings a new one.
+
+    The list lays out every row that it is told of, so it is told of more only when it is scrolled
+    that far, or led there by `reached`.
+    """
 
     def __init__(self) -> None:
         super().__init__()
         self._rows: tuple[ReturnRow, ...] = ()
+        self._told = 0  # how many of them the list knows
         self._beside: Mapping[ReturnKey, tuple[str, ...]] = {}
         self._unit: DistanceUnit = "mi"
         self._today = date.min
@@ -39,6 +45,7 @@ class ReturnRows(QAbstractListModel):
         self.beginResetModel()
         self._today = today
         self._rows = tuple(rows)
+        self._told = min(AT_ONCE, len(self._rows))
         self._beside = still_waiting_beside(self._rows)
         self._unit = unit
         self.endResetModel()
@@ -62,8 +69,27 @@ class ReturnRows(QAbstractListModel):
         same = [i for i in others if self._rows[i].visit == here]
         return (same or others or waiting or [-1])[0]
 
+    def reached(self, place: int) -> QModelIndex:
+        """Return the index of a place, of which the list is told now if it was not before."""
+        self._tell(place + 1)
+        return self.index(place)
+
     def rowCount(self, parent: Index | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self._rows)
+        return 0 if parent is not None and parent.isValid() else self._told
+
+    def canFetchMore(self, parent: Index) -> bool:
+        return not parent.isValid() and self._told < len(self._rows)
+
+    def fetchMore(self, parent: Index) -> None:
+        if not parent.isValid():
+            self._tell(self._told + AT_ONCE)
+
+    def _tell(self, rows: int) -> None:
+        rows = min(rows, len(self._rows))
+        if rows > self._told:
+            self.beginInsertRows(QModelIndex(), self._told, rows - 1)
+            self._told = rows
+            self.endInsertRows()
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role != Qt.ItemDataRole.DisplayRole:

@@ -21,6 +21,7 @@ from tests.screens.judging_page import (
     button,
     choose,
     field,
+    first_shown,
     kept,
     listed,
     opened,
@@ -255,6 +256,7 @@ def test_what_was_told_stands_in_the_list_of_what_waits(
     [row] = listed(page)
     assert row.startswith("J-1: told on 1 July 2026\n")
     assert "\n29 days" in row
+    first_shown(page, qtbot)
     with qtbot.waitSignal(page.job_chosen) as asked:
         press(page, qtbot, "Then: J-1")
     assert asked.args == [then]
