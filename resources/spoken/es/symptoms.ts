@@ -60,6 +60,10 @@
         <translation>una luz no funciona</translation>
     </message>
     <message>
+        <source>horn does not work</source>
+        <translation>la bocina no suena</translation>
+    </message>
+    <message>
         <source>fuse blows</source>
         <translation>se funde un fusible</translation>
     </message>
@@ -232,6 +236,10 @@
         <translation>se apaga en marcha</translation>
     </message>
     <message>
+        <source>runs with the ignition off</source>
+        <translation>sigue en marcha sin contacto</translation>
+    </message>
+    <message>
         <source>intake backfire</source>
         <translation>contraexplosión en la admisión</translation>
     </message>
@@ -262,6 +270,10 @@
     <message>
         <source>no crank</source>
         <translation>no gira el motor de arranque</translation>
+    </message>
+    <message>
+        <source>slow cranking</source>
+        <translation>arranque lento del motor de arranque</translation>
     </message>
     <message>
         <source>long cranking</source>
