@@ -37,7 +37,7 @@ def test_the_parts_of_a_cost_add_up_in_every_table() -> None:
     assert sums(each)["Total"] == 2 * 147.0
     # One visit that met two earlier jobs is one comeback, and opens to one job.
     badly = causes.rows[0]
-    assert (badly[0], badly[1]) == ("fitted badly", 1)
+    assert badly[:3] == ("fitted badly", 1, 0)  # it is written with one of the two
     assert causes.behind[0] == ("J-9",)
     assert sum(int(str(cell)) for cell in weeks.column("Comebacks")) == 2
     assert weeks.column("52 weeks to then")[-1] == 2 * 147.0
@@ -49,6 +49,8 @@ def test_what_nobody_wrote_is_no_nought_and_no_chart() -> None:
     assert [total.value for total in sheet.totals] == [None] * 5
     assert sheet.charts == ()
     assert sheet.table("Costs").nothing == "No cost of a comeback was written."
+    for name in ("CostByCause", "CostByWeek"):  # where a sum of nothing is a nought
+        assert sheet.table(name).column("Without a cost")[0] == 1
 
 
 def test_each_week_says_what_the_52_weeks_to_then_cost() -> None:

@@ -15,6 +15,7 @@ from desktop_app.weekly_report.headers import (
     COMEBACKS,
     GOT_BACK,
     IN_ONE_SUM,
+    NO_COST,
     OF_JOB,
     RETURN,
     TO,
@@ -193,8 +194,8 @@ def _by_cause(found: list[ReturnDone]) -> Table:
     )
     return Table(
         "CostByCause",
-        columns((CAUSE, "words"), (COMEBACKS, "count"), *summed),
-        tuple((cause, _visits(causes[cause]), *_parts(sums[cause])) for cause in order),
+        columns((CAUSE, "words"), (COMEBACKS, "count"), (NO_COST, "count"), *summed),
+        tuple((cause, *_visits_of(causes[cause]), *_parts(sums[cause])) for cause in order),
         title=tr("By cause"),
         nothing=tr("No car came back in this year."),
         behind=tuple(_jobs(causes[cause]) for cause in order),
@@ -223,7 +224,7 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
         some, last = by_week[str(week)], week.sunday
         cost = cost_of_all(one.cost for one in some)
         running = sum(cents for on, cents in spent if 0 <= (last - on).days < DAYS_IN_YEAR)
-        rows.append((str(week), last, _visits(some), *_parts(cost), running / 100))
+        rows.append((str(week), last, *_visits_of(some), *_parts(cost), running / 100))
     summed = (Column(header, kind, f"={_in_days('Costs', header, 7)}") for header, kind in _PARTS)
     added = ("Costs", "CostsBefore") if figures.year.costs_before else ("Costs",)
     sums = "+".join(_in_days(name, TOTAL, DAYS_IN_YEAR) for name in added)
@@ -234,6 +235,7 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
             (WEEK, "words"),
             (TO, "day"),
             (COMEBACKS, "count"),
+            (NO_COST, "count"),
             *summed,
             running_sum,
         ),
@@ -284,6 +286,11 @@ def _parts(cost: ReturnCost) -> tuple[Cell, ...]:
 def _visits(some: list[ReturnDone]) -> int:
     """Return how many visits these are: one can meet two earlier jobs, and counts once."""
     return len({one.row.visit for one in some})
+
+
+def _visits_of(some: list[ReturnDone]) -> tuple[int, int]:
+    """Return how many visits these are, and of how many no cost is written anywhere."""
+    return _visits(some), _visits(some) - _visits([one for one in some if one.cost is not None])
 
 
 def _jobs(some: list[ReturnDone]) -> tuple[str, ...]:

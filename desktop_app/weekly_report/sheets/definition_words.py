@@ -36,6 +36,14 @@ MONEY = (
         ),
     ),
     Definition(
+        tr("Without a cost"),
+        tr("Costs"),
+        tr(
+            "Comebacks of which no cost is written, with whichever earlier job: the sums "
+            "beside them are too low by those, and a nought may mean that nobody wrote one."
+        ),
+    ),
+    Definition(
         tr("Return visits, Days in all, Miles in all, Kilometres in all"),
         tr("Chains"),
         tr("How often the car came back, and how far from the first hand-over to the last return."),

@@ -214,6 +214,10 @@
         <translation>En una suma</translation>
     </message>
     <message>
+        <source>Without a cost</source>
+        <translation>Sin coste anotado</translation>
+    </message>
+    <message>
         <source>Got back</source>
         <translation>Recuperado</translation>
     </message>
@@ -1136,6 +1140,10 @@
     <message>
         <source>What the comebacks cost in the 52 weeks that end with this one; those from before the book&apos;s own year stand in the last table of the sheet.</source>
         <translation>Lo que costaron los retornos en las 52 semanas que terminan con esta; los de antes del año propio del libro están en la última tabla de la hoja.</translation>
+    </message>
+    <message>
+        <source>Comebacks of which no cost is written, with whichever earlier job: the sums beside them are too low by those, and a nought may mean that nobody wrote one.</source>
+        <translation>Retornos de los que no hay ningún coste anotado, con ningún trabajo anterior: a las sumas de al lado les faltan esos, y un cero puede significar que nadie lo anotó.</translation>
     </message>
     <message>
         <source>Return visits, Days in all, Miles in all, Kilometres in all</source>
