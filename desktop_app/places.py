@@ -18,6 +18,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window import place_names as place
+from desktop_app.shop_window.classes_made import make_classes
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
@@ -72,7 +73,7 @@ class Places(QObject):
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         self.desk.names_wanted.connect(self._to_people)
-        QTimer.singleShot(QUIET_MS, self, self._look_around)
+        QTimer.singleShot(QUIET_MS, self, lambda: make_classes(self.desk, self._look_around))
         made: dict[str, Make] = {
             place.ASK: lambda: self._search.page(),
             place.HEARD: self._write_up_page,
@@ -309,7 +310,6 @@ class Places(QObject):
         changes = shop_use_kept(self.desk).changes
 
         def load() -> tuple[tuple[KindTrouble, ...], ShopUse | None, int]:
-            places_ahead.know_every_widget()
             places_ahead.load_job_page()
             places_ahead.read_a_slip(self._vocabulary)
             use = places_ahead.read_newest_job(record, today, self._names(), self._kinds)

@@ -41,16 +41,6 @@ def load_job_page() -> None:
     importlib.import_module("desktop_app.returns_watched.screen.watch_section")
 
 
-def know_every_widget() -> None:
-    """Have PySide6 make its class of every widget, which it does with the first that Qt made.
-
-    One that nothing here made stands in whatever scrolls. All at once they hold the window.
-    """
-    widgets = importlib.import_module("PySide6.QtWidgets")
-    for name in dir(widgets):
-        getattr(widgets, name)
-
-
 def load_other_places() -> None:
     """Load what the other places are made of."""
     importlib.import_module("desktop_app.returns_watched.screen.its_back_page")

@@ -98,10 +98,15 @@ def _tell(
 def _state(entry: EntryRead, by_number: Mapping[int, EntryRead], gone: set[int]) -> State:
     if entry.seq in gone:
         return "taken back"
-    if entry.reverses is None:
+    steps, one = 0, entry  # each reverses the one that was before it
+    while one.reverses is not None:
+        steps += 1
+        if (before := by_number.get(one.reverses)) is None:
+            break
+        one = before
+    if not steps:
         return "holds"
-    back = by_number.get(entry.reverses)
-    return "takes back" if back is None or back.reverses is None else "brings back"
+    return "takes back" if steps % 2 else "brings back"
 
 
 def _lines(entry: EntryRead, speech: ShopSpeech) -> Iterator[str]:

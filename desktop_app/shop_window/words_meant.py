@@ -9,13 +9,13 @@ WORDS = {
     HEARD: tr("what the customer says, in the customer's own words: here a job begins"),
     ASK: tr("the search: a few words of a symptom find the jobs that had it, and what helped"),
     WATCH: tr("every job that left and whose promise has not ended"),
-    BACK: tr("cars that came again within the promise, for a person to judge"),
+    BACK: tr("cars that came again, or of which that was told, for a person to judge"),
     MONDAY: tr("the figures of a week, written to a spreadsheet"),
     DRAWER: tr("what the shop measures with, and how finely each can see"),
     tr("Promise, or window"): tr(
         "how long a repair is watched after the hand-over: days, months, a distance, or both"
     ),
-    tr("Return"): tr("a visit of the same car within the promise that nobody has judged yet"),
+    tr("Return"): tr("a later visit of the same car that may be for the same fault"),
     tr("Comeback"): tr("a return that a person judged to be about the same fault or our work"),
     tr("Pair"): tr("one part as it came off, beside the one that goes on"),
     tr("same, restored"): tr(

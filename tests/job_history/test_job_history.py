@@ -113,6 +113,10 @@ def test_undone_and_done_again_are_told_as_that(rotor: RotorStory) -> None:
     redone, undone, deed, *_ = history(record, rotor.job).told
     states = (redone.state, undone.state, deed.state)
     assert states == ("brings back", "taken back", "holds")
+    record.undo()
+    newest, redone, undone, deed, *_ = history(record, rotor.job).told
+    states = (newest.state, redone.state, undone.state, deed.state)
+    assert states == ("takes back", "taken back", "takes back", "taken back")
 
 
 def test_rows_outside_the_job_are_counted_and_not_shown(rotor: RotorStory) -> None:

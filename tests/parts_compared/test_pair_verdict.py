@@ -55,7 +55,7 @@ def test_nothing_measured_never_fits() -> None:
 
 def test_a_difference_even_beside_the_essentials_is_a_reason_to_stop() -> None:
     part = kind(WIDTH, dimension(name="depth", label="depth", essential=False))
-    pair = compare(part, [*both("width", 10.0, 10.0), *both("depth", 5.0, 6.0)])
+    pair = compare(part, [*both("width", 10.01, 10.01), *both("depth", 5.01, 6.01)])
     assert pair.verdict == "stop and look"
     assert pair.reasons[0].startswith("Depth: the new one measures 1.00 mm more")
 

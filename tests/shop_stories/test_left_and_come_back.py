@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.screen.job_page import JobPage
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_window.left_here import LeftHere
 from desktop_app.shop_window.place_names import ASK, JOB, MONDAY, ON_RAIL
 from desktop_app.shop_window.window_memory import window_memory
 from desktop_app.symptom_search.screen.link_button import LinkButton
@@ -62,6 +63,12 @@ def test_a_place_is_shown_again_after_a_kill(qtbot: QtBot, tmp_path: Path, name:
         at.go(ASK)
     with sitting(qtbot, tmp_path / "killed", NOW) as at:
         assert at.window.here() == name
+
+
+def test_every_place_of_the_rail_is_one_to_come_back_to(tmp_path: Path) -> None:
+    for name in (*ON_RAIL, JOB):
+        LeftHere(tmp_path).came_to(name)
+        assert LeftHere(tmp_path).place() == name
 
 
 def test_jobs_opened_last_are_offered_while_nothing_is_asked(qtbot: QtBot, tmp_path: Path) -> None:

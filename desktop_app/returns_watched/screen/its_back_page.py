@@ -23,6 +23,7 @@ from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 from desktop_app.returns_watched.screen.chain_row import ChainRow
 from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.screen.return_rows import ReturnRows
+from desktop_app.returns_watched.screen.returns_view import ReturnsView
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
 from desktop_app.returns_watched.share_words import share_words
 from desktop_app.returns_watched.stored_judging import read_judging
@@ -80,7 +81,7 @@ class ItsBackPage(KeepsRefused, QWidget):
         self._wanted: ReturnKey | None = None
         self._told = plain_label("", wrap=True)
         self._rows = ReturnRows()
-        self._list = QListView()
+        self._list = ReturnsView()
         self._next = QPushButton(tr("Next one to judge"))
         self._right = ReadingPage()
         self._head = plain_label("", wrap=True)
@@ -179,8 +180,9 @@ class ItsBackPage(KeepsRefused, QWidget):
         words = waiting_in_words(rows, today) if rows else NOTHING
         self._told.setText(words)
         off_because(self._next, "" if any(row.waits for row in rows) else NONE_WAITS)
-        self._nothing.setText(tr("Choose a return on the left.") if rows else "")
         self._mark()
+        coming = self._rest.isActive() or not rows  # one comes by itself, or none can
+        self._nothing.setText("" if coming else tr("Choose a return on the left."))
         if self._stale:
             self._read()
 
@@ -191,12 +193,11 @@ class ItsBackPage(KeepsRefused, QWidget):
     def _mark(self) -> None:
         """Mark in the list the return that is shown, or show the first one."""
         self._moved.invalidate()  # nobody is in a hurry here
-        if self._wanted is None and self._rows.rowCount():
+        place = -1 if self._wanted is None else self._rows.place_of(self._wanted)
+        if place >= 0:
+            self._list.setCurrentIndex(self._rows.reached(place))
+        elif self._wanted is None or self._shown is None:  # or it went before it was read
             self._list.setCurrentIndex(self._rows.index(0))
-        elif self._wanted is not None:
-            place = self._rows.place_of(self._wanted)
-            if place >= 0:
-                self._list.setCurrentIndex(self._rows.reached(place))
 
     @Slot()
     def _show_next(self) -> None:

@@ -515,6 +515,7 @@
     </message>
     <message>
         <source> and </source>
+        <extracomment>Steps of the tool. Two readings both fall on a hundredth one by chance once in 10,000 times.</extracomment>
         <translation> y </translation>
     </message>
     <message>
@@ -4898,6 +4899,10 @@
     <message>
         <source>kind not said</source>
         <translation>clase no dicha</translation>
+    </message>
+    <message>
+        <source>{labels}: every reading is a whole number of {step}, and the tool shows {shown}. Were they rounded?</source>
+        <translation>{labels}: todas las lecturas son números enteros de {step}, y el instrumento muestra {shown}. ¿Se redondearon?</translation>
     </message>
 </context>
 </TS>

@@ -769,10 +769,6 @@
         <translation>cada trabajo que salió y cuya promesa no ha terminado</translation>
     </message>
     <message>
-        <source>cars that came again within the promise, for a person to judge</source>
-        <translation>vehículos que volvieron dentro de la promesa, para que una persona lo juzgue</translation>
-    </message>
-    <message>
         <source>the figures of a week, written to a spreadsheet</source>
         <translation>las cifras de una semana, escritas en una hoja de cálculo</translation>
     </message>
@@ -793,8 +789,12 @@
         <translation>Vuelta</translation>
     </message>
     <message>
-        <source>a visit of the same car within the promise that nobody has judged yet</source>
-        <translation>una visita del mismo vehículo dentro de la promesa que nadie ha juzgado aún</translation>
+        <source>cars that came again, or of which that was told, for a person to judge</source>
+        <translation>coches que volvieron, o de los que se contó que volvieron, para que alguien los juzgue</translation>
+    </message>
+    <message>
+        <source>a later visit of the same car that may be for the same fault</source>
+        <translation>una visita posterior del mismo coche que puede ser por la misma avería</translation>
     </message>
     <message>
         <source>Comeback</source>
