@@ -8,7 +8,7 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Words
 from desktop_app.parts_compared.sheet_values import whole
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import ProofLevel, level_reached, worth_saying
+from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel, level_reached, worth_saying
 from desktop_app.repair_jobs.proof_checks import check_words, proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
@@ -22,7 +22,6 @@ from desktop_app.repair_jobs.proof_said import (
 )
 from desktop_app.repair_jobs.proof_window import window_in_words
 from desktop_app.repair_jobs.road_test_words import LIMIT
-from desktop_app.repair_jobs.same_check import each_once
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
 # A check that is asked for only where somebody told of wet.
@@ -51,12 +50,16 @@ def proof_file_blocks(
     `asked_by_parts` are the proof checks of the fitted parts' kinds.
     """
     system = proof_checks(job.system)
-    answered = [one.words for one in job.checks if one.kind == "proof"]
-    asked = each_once((*system.bay, *system.road, *asked_by_parts), answered)
-    if not any(job.conditions.get(wet) for wet in _WET):
-        asked = tuple(words for words in asked if _IF_WET not in words)
+    points = job.proof_points((*system.bay, *system.road, *asked_by_parts, CODES_READ))
+    ticked = job.ticked("proof", points)
+    wet = any(job.conditions.get(wet) for wet in _WET)
+    # Whether the codes were read stands under Codes.
+    asked = [
+        words
+        for words in points
+        if words != CODES_READ and (wet or ticked[words] or _IF_WET not in words)
+    ]
     spoken = {words: check_words(words).rstrip(".") for words in asked}
-    ticked = job.ticked("proof", asked)
     said: list[Block] = []
     limit = () if kept.every is None else (LIMIT,)
     worth = " ".join((*drive_said(job, kept), *limit))

@@ -11,7 +11,15 @@ from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 
 LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
 REFUSED = "refused"  # what an answer is about whose field holds what was not accepted
+REFIT = "refit"  # what a way is about that leads to the points for closing up
 WRITE_UP_ANEW = tr("When the car is back, write it up as a new visit.")
+
+# What lacks a job that is handed over without these answers of `left_open`.
+_LACKING = {
+    ("technician",): tr("Figures by person lack this job then."),
+    ("system",): tr("Figures by system lack this job then."),
+    ("technician", "system"): tr("Figures by person and by system lack this job then."),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +72,7 @@ def open_answers(
 def left_open(job: JobView, *, anybody: bool) -> tuple[OpenAnswer, ...]:
     """Return what is asked for before a car leaves, and what nobody has to say.
 
-    Figures by person and by system lack the job then. No technician is asked for where the shop
+    Figures by person or by system lack the job then. No technician is asked for where the shop
     names nobody (`anybody`), and no system of what is no repair: no rate counts it.
     """
     open_ones = []
@@ -108,13 +116,8 @@ def still_to_say(
         said.append(tr("Still to say: {missing}.", missing=words))
     if left:
         words = "; ".join(one.words for one in left)
-        said.append(
-            tr(
-                "Still to say, or to leave out: {left}. Figures by person and by system lack this "
-                "job then.",
-                left=words,
-            )
-        )
+        said.append(tr("Still to say, or to leave out: {left}.", left=words))
+        said.append(_LACKING[tuple(one.about for one in left)])
     if said:
         return " ".join(said)
     return tr("All that must be said is said.") if passed_by else tr("Everything is said.")
@@ -144,8 +147,18 @@ def refit_unanswered(
     return tuple((words, hurts) for words, hurts in points if not ticked[words])
 
 
+def ways_to_points(unanswered: Sequence[tuple[str, bool]]) -> tuple[OpenAnswer, ...]:
+    """Return the way to the first point for closing up that nobody answered, if there is one."""
+    if not unanswered:
+        return ()
+    words = tr("the points under “Before it is closed up”")
+    return (OpenAnswer(REFIT, words, tr("Before it is closed up")),)
+
+
 def unanswered_words(left: int, hurts: int) -> str:
     """Say how many points of closing up have no answer, and in how many someone can get hurt."""
+    if not left:
+        return ""
     if left == 1:
         return (
             tr(

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import CODES_READ
-from desktop_app.repair_jobs.same_check import same_check
+from desktop_app.repair_jobs.same_check import each_once, same_check
 from desktop_app.repair_jobs.who_did_what import Did, Doer
+
+# What is kept of a check that was answered; what was counted of a fault is kept among them too.
+_ANSWERS = ("done", "not needed")
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +81,17 @@ class ProofWritten:
             return kept.get(words) or kept.get(tr(words)) or said.get(same_check(words), "")
 
         return {words: outcome_of(words) for words in checks}
+
+    def proof_points(self, asked: Sequence[str]) -> tuple[str, ...]:
+        """Return the checks that are asked for as proof, each once, then what was answered besides.
+
+        The list goes by system and parts, which may be chosen after it was answered.
+        """
+        made = [one for one in self.checks if one.kind == "proof" and one.outcome in _ANSWERS]
+        answered = [one.words for one in made]
+        found = {same for one in asked for same in (tr(one), same_check(one))}
+        besides = (one for one in answered if same_check(one) not in found)
+        return each_once((*asked, *besides), answered)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

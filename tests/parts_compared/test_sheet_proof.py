@@ -238,6 +238,20 @@ def test_a_proof_that_leaves_nothing_open_is_filed_without_a_list_of_what_is(job
     assert len(filed(done, ProofKept())["Ticked as done"].split(";")) >= len(asked.bay)
 
 
+def test_what_was_ticked_is_filed_as_done_though_the_list_asks_for_it_no_more(
+    job: JobView,
+) -> None:
+    done, other = job.checks[0], proof_checks("brakes")
+    ticked = (*other.bay, "wet road if told wet", CODES_READ)
+    checks = tuple(replace(done, kind="proof", words=one, outcome="done") for one in ticked)
+    said = filed(replace(job, conditions={}, checks=checks), ProofKept())["Ticked as done"]
+    for words in ticked[:-1]:
+        assert words in said
+    assert CODES_READ not in said  # it stands under Codes
+    untold = replace(job, conditions={}, checks=())
+    assert not any("wet road" in one for one in not_proved(untold, ProofKept()))
+
+
 def test_a_level_that_needs_no_more_words_has_none(job: JobView) -> None:
     """Driven, told of no condition, and of a system that the car has no test of its own for."""
     bare = replace(job, system="charging", conditions={}, proof_level=int(ProofLevel.ROAD))

@@ -8,11 +8,14 @@ import pytest
 
 from desktop_app.repair_jobs.hand_over import (
     hand_over_question,
+    left_open,
     left_unanswered,
     listed,
     open_answers,
     refit_unanswered,
+    still_to_say,
     unanswered_words,
+    ways_to_points,
 )
 from desktop_app.repair_jobs.job_view import CheckMade
 from desktop_app.repair_jobs.proof_checks import maker_first, never_left_out, proof_checks
@@ -99,6 +102,23 @@ def test_open_points_are_counted(left: int, hurts: int, says: str) -> None:
     said = unanswered_words(left, hurts)
     assert said.endswith(says)
     assert said.startswith("⚠ ")
+
+
+def test_only_the_figures_that_lack_the_job_are_named() -> None:
+    for here, lack in (
+        ({"system": "ignition"}, "who the technician is. Figures by person lack"),
+        ({"technician_id": 1}, "which system it is. Figures by system lack"),
+        ({}, "who the technician is; which system it is. Figures by person and by system lack"),
+    ):
+        said = still_to_say((), (), left_open(job_shown(**here), anybody=True))
+        assert said == f"Still to say, or to leave out: {lack} this job then."
+
+
+def test_one_way_leads_to_the_points_for_closing_up_while_one_has_no_answer() -> None:
+    assert unanswered_words(0, 0) == ""
+    assert ways_to_points(()) == ()
+    (way,) = ways_to_points(POINTS)
+    assert (way.way, way.pair) == ("Before it is closed up", None)
 
 
 def test_only_what_can_hurt_somebody_is_asked_once_more() -> None:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs import actions, proof_actions
 from desktop_app.repair_jobs.proof_checks import check_sentence, proof_checks
+from desktop_app.repair_jobs.provocation import Provoked
 from desktop_app.repair_jobs.same_check import each_once, wordings
 from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_reading import read_job
@@ -58,6 +59,28 @@ def test_what_was_ticked_in_other_words_counts_and_can_be_taken_back(shop: ShopR
     assert ticked() == "done"
     actions.tick_check(shop, 1, "proof", IGNITION, "")
     assert ticked() == ""
+
+
+def test_what_was_answered_stays_in_the_list_whatever_system_is_chosen_then(
+    shop: ShopRecord,
+) -> None:
+    actions.write_up(shop, WriteUp("misses", plate="TH 1", odometer=900))
+    general, ignition = proof_checks(""), proof_checks("ignition")
+    for words, outcome in ((*general.bay, "done"), (*general.road, "not needed"), (ROTOR, "done")):
+        actions.tick_check(shop, 1, "proof", words, outcome)
+    proof_actions.write_provoked(shop, 1, Provoked(37, 10, 0, 10))
+    actions.choose_system(shop, 1, "ignition")
+    with shop.reading() as connection:
+        job = read_job(connection, 1)
+    asked = (*ignition.bay, *ignition.road)
+    points = job.proof_points(asked)
+    assert points == (*asked, *general.bay, *general.road)
+    assert [outcome for outcome in job.ticked("proof", points).values() if outcome] == [
+        *("done", "done", "not needed"),
+    ]
+    actions.tick_check(shop, 1, "proof", general.bay[0], "")
+    with shop.reading() as connection:
+        assert read_job(connection, 1).proof_points(asked) == (*asked, *general.road)
 
 
 def test_every_wording_that_is_left_out_is_one_of_the_kinds() -> None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QApplication,
     QLabel,
@@ -65,6 +66,19 @@ def test_each_missing_answer_is_one_press_away(at: Counter) -> None:
         at.press(way)
         assert focus().accessibleName().startswith(name)
         assert is_seen(focus()), name
+
+
+def test_the_first_point_of_closing_up_without_an_answer_is_one_press_away(at: Counter) -> None:
+    shown = [one for one in at.page.findChildren(QPushButton) if one.isVisible()]
+    refit = [one for one in shown if one.property("outcome") == "done"]
+    points = [one for one in refit if top(one) < top(at.button("Proved: unproven"))]
+    first, second = points[:2]
+    at.press("→  Before it is closed up")
+    assert focus() is first
+    assert is_seen(first)
+    at.bot.keyClick(first, Qt.Key.Key_Space)
+    at.press("→  Before it is closed up")
+    assert focus() is second
 
 
 def test_the_notice_asks_no_more_once_something_of_it_is_answered(at: Counter) -> None:

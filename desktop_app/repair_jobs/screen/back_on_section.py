@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.hand_over import REFIT
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.done_by_field import IF_ANOTHER, DoneByField
@@ -82,7 +83,9 @@ class BackOnSection(Section):
         self.column.addLayout(grid)
 
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
-        """Return where it is said what was done."""
+        """Return where it is said what was done, or the first point that has no answer."""
+        if about == REFIT:
+            return self._list.open_answer()
         return self._correction if about == "correction" else None
 
     def show_job(self, job: JobView) -> None:

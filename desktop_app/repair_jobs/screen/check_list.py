@@ -128,10 +128,14 @@ class CheckList(QWidget):
 
         The cursor is not put on an answer there: whoever types on would give it unawares.
         """
-        button = self._open_one(self._lines)
+        button = self.open_answer()
         if button is not None:
             bring_up(button)
         return button is not None
+
+    def open_answer(self) -> QPushButton | None:
+        """Return where the first check is answered that has no answer; None where there is none."""
+        return self._open_one(self._lines)
 
     def _open_one(self, words: Iterable[str]) -> QPushButton | None:
         left = self.unticked()

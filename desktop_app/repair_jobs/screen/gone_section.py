@@ -21,6 +21,7 @@ from desktop_app.repair_jobs.hand_over import (
     refit_unanswered,
     still_to_say,
     unanswered_words,
+    ways_to_points,
 )
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
@@ -151,7 +152,9 @@ class GoneSection(Section):
         self._refused.look()
         refused = () if gone else self._refused.answers()
         parts = () if gone else self._parts()
-        self._ways.show_answers((*refused, *missing, *left, *ways_to_parts(parts)))
+        points = () if gone else refit_unanswered(job, self._refit_checks(job.id))
+        to_look_at = (*ways_to_parts(parts), *ways_to_points(points))
+        self._ways.show_answers((*refused, *missing, *left, *to_look_at))
         words = tuple(one.words for one in (*refused, *missing))
         if words != self._told:
             self._told = ()  # something of it is answered: it is not asked for any more as it was
@@ -167,7 +170,8 @@ class GoneSection(Section):
                 )
             self._missing.setText(said)
             return
-        passed_by = (doubt_words(parts), self._unanswered(job))
+        unanswered = unanswered_words(len(points), sum(hurts for _, hurts in points))
+        passed_by = (doubt_words(parts), unanswered)
         open_ones = still_to_say(refused, missing, left, passed_by=any(passed_by))
         self._missing.setText("\n".join(one for one in (open_ones, *passed_by) if one))
 
@@ -187,13 +191,6 @@ class GoneSection(Section):
     def _refused_anew(self) -> None:
         if self._job is not None:
             self._show_hand_over(self._job)
-
-    def _unanswered(self, job: JobView) -> str:
-        """Say how many points of closing up nobody has answered; they stop nothing."""
-        left = [hurts for _, hurts in refit_unanswered(job, self._refit_checks(job.id))]
-        if not left:
-            return ""
-        return unanswered_words(len(left), sum(left))
 
     def _open_answers(self, job: JobView) -> tuple[OpenAnswer, ...]:
         return open_answers(job, tuple(self._open_origins(job.id)))

@@ -28,7 +28,6 @@ from desktop_app.repair_jobs.proof_said import (
     proof_reached,
     readings_doubted,
 )
-from desktop_app.repair_jobs.same_check import each_once
 from desktop_app.repair_jobs.screen.caught_here_rows import CaughtHereRows
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
@@ -129,10 +128,14 @@ class ProofSection(Section):
         checks = proof_checks(job.system)
         # What belongs to the drive comes last: what is asked of it stands right beneath.
         asked = (*checks.bay, CODES_READ, *self._asked_by_parts(job.id), *checks.road)
-        answered = [one.words for one in job.checks if one.kind == "proof"]
-        shown = each_once(asked, answered)
+        shown = job.proof_points(asked)
         on_the_drive = next((one for one in shown if one in checks.road), "")
-        headings = {shown[0]: tr("Before the drive and after it"), on_the_drive: tr("The drive")}
+        besides = next((one for one in shown if one not in asked), "")
+        headings = {
+            shown[0]: tr("Before the drive and after it"),
+            on_the_drive: tr("The drive"),
+            besides: tr("Answered besides these"),
+        }
         self._list.show_checks(job, [(words, False) for words in shown], headings)
         self._enough.setText(tr("Enough when: {enough}", enough=tr(checks.enough)))
         self._conditions.show_job(job, kept)

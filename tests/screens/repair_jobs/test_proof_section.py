@@ -278,6 +278,33 @@ def test_a_check_that_is_never_left_out_is_asked_about_at_the_hand_over(at: AtPr
     assert at.left_at() is not None
 
 
+def test_what_was_answered_stays_on_the_page_when_the_system_is_chosen_after_it(
+    at: AtProof,
+) -> None:
+    actions.choose_system(at.shop, 1, "")
+    at.page.open_job(1)
+    general = proof_checks("")
+    answered = [f"{words}: done" for words in (*general.bay, *general.road)]
+    for name in answered:
+        at.press(name)
+    assert "Answered besides these" not in at.said()
+    at.desk.do(actions.choose_system, 1, "ignition")
+    assert all(at.find(QPushButton, name).isChecked() for name in answered)
+    said = at.said().splitlines()
+    besides = said.index("Answered besides these")
+    assert said.index("Wet road if told wet.") < besides
+    assert said[besides + 1 : besides + 3] == [
+        "Works, no leak, no code, measured again.",
+        "Driven under the conditions told of.",
+    ]
+    at.press(f"{general.bay[0]}: not needed")
+    assert at.find(QPushButton, f"{general.bay[0]}: not needed").isChecked()
+    at.press(f"{general.bay[0]}: not needed")
+    assert "Works, no leak, no code, measured again." not in at.said()
+    at.desk.undo()
+    assert at.find(QPushButton, f"{general.bay[0]}: not needed").isChecked()
+
+
 def test_what_was_proved_is_closed_once_the_car_has_left(at: AtProof) -> None:
     actions.say_proof(at.shop, 1, 1)
     actions.hand_over(at.shop, 1)
