@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 
 def find(asked: Asked) -> Outcome:
-    """Find past jobs and what fixed them."""
+    """Find past jobs and what was done in them."""
     from desktop_app.symptom_search.find import find as find_jobs
     from desktop_app.symptom_search.index_actions import renew_index
     from desktop_app.symptom_search.stored_shop_words import ShopWords
@@ -41,7 +41,7 @@ def _lines(found: Found) -> Iterator[str]:
     if found.weak:
         yield "Only a word or two in common:"
         yield from map(_line, found.weak)
-    yield from (f"What fixed it: {fix.name}: {fix.sentence()}" for fix in found.fixes)
+    yield from (f"What was done: {fix.name}: {fix.sentence()}" for fix in found.fixes)
 
 
 def _line(hit: Hit) -> str:

@@ -1,4 +1,4 @@
-"""What fixed it here before: the corrections of jobs, counted, and how often they came back."""
+"""What was done here before: the corrections of jobs, counted, and how often they came back."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ class FixJson(TypedDict):
 
 
 class Fix(NamedTuple):
-    """One way in which it was mended: how often, and what became of it.
+    """One thing that was done: how often, and what became of it.
 
     `fix` is a part kind's id or a correction's words. A window still open is no success, so
     `rate` (with its 95 % Wilson interval) is `settled_back` of the `settled` jobs; None without
@@ -75,19 +75,9 @@ class Fix(NamedTuple):
 
     def sentence(self) -> str:
         """Return the counts as a shop would say them; small numbers are said to be small."""
-        jobs = len(self.jobs)
-        times = tr("once") if jobs == 1 else tr("{number} times", number=jobs)
-        early = self.early_back
-        more = tr("; {early} of the rest came back already", early=early) if early else ""
+        counted, more = self._counted(), self._early()
         if self.rate is None or self.low is None or self.high is None:
-            return tr("{times}; no window is over yet{more}", times=times, more=more)
-        back = self.settled_back or tr("none")
-        counted = tr(
-            "{times}; of {settled} settled {back} came back",
-            times=times,
-            settled=self.settled,
-            back=back,
-        )
+            return counted
         if self.settled < SMALL:
             return tr(
                 "{counted}{more}. Few: the true share may be {low:.0%} to {high:.0%}.",
@@ -104,6 +94,35 @@ class Fix(NamedTuple):
             high=self.high,
             more=more,
         )
+
+    def _counted(self) -> str:
+        """Say how often it was done and came back, of the settled jobs where some did not."""
+        jobs, early = len(self.jobs), self.early_back
+        if self.came_back == jobs:
+            if jobs == 1:
+                return tr("once, and it came back")
+            return tr("{number} times, and all came back", number=jobs)
+        times = tr("once") if jobs == 1 else tr("{number} times", number=jobs)
+        if self.settled:
+            return tr(
+                "{times}; of {settled} settled {back} came back",
+                times=times,
+                settled=self.settled,
+                back=self.settled_back or tr("none"),
+            )
+        if early:
+            return tr(
+                "{times}; none is settled yet, {early} came back already", times=times, early=early
+            )
+        return tr("{times}; none is settled yet", times=times)
+
+    def _early(self) -> str:
+        """Say what came back of the jobs that are in no share yet, where nothing else says it."""
+        jobs, early = len(self.jobs), self.early_back
+        if not early or self.came_back == jobs:
+            return ""
+        rest = jobs - self.settled
+        return tr("; of {rest} not settled {early} came back already", rest=rest, early=early)
 
     def as_json(self) -> FixJson:
         """Return the fields of the command contract; `came_back` is of the settled jobs."""

@@ -53,7 +53,7 @@ def test_old_records_are_brought_in_and_found(
         at.go("Ask the Old Jobs")
         at.type_into(QLineEdit, "Ask the old jobs", "misses in the rain")
 
-        at.wait_for("What fixed it here before")
+        at.wait_for("What was done here before")
         at.press("Undo: Import")
         at.quiet()
         at.go("Records In and Out")

@@ -183,7 +183,7 @@ def test_an_old_job_is_found_by_its_symptom(tmp_path: Path) -> None:
         screen.press("Find")
         screen.type("brakes screech, worst downhill")
         screen.until_reads("symptom: brake squeal")
-        screen.until_reads("What fixed it here before")
+        screen.until_reads("What was done here before")
         screen.keys("Return", "Return")  # into the list, and the job on top
         screen.until_reads("J-104", 2)  # on the rail and over the page
         screen.press("Comparison sheet…")

@@ -41,9 +41,9 @@ def write_what_was_here(desk: Desk) -> None:
 
 
 def open_what_fixed_it(at: Counter) -> None:
-    """Ask in a customer's words, with mistakes, and open the number behind what fixed it."""
+    """Ask in a customer's words, with mistakes, and open the number behind what was done."""
     at.type_into(QLineEdit, ASK, "teh engin misses wen raining")
-    at.wait_for("What fixed it here before")
+    at.wait_for("What was done here before")
     found = at.find(QListView, "Jobs found")
     assert str(found.model().index(0, 0).data()).startswith(("J-101", "J-102"))
     at.press("Cap renewed: 2 jobs")
@@ -90,7 +90,7 @@ def test_what_was_checked_then_outlives_the_window(qtbot: QtBot, tmp_path: Path)
         assert at.program.desk is not None
         write_what_was_here(at.program.desk)
         at.type_into(QLineEdit, ASK, "misses", enter=False)
-        at.wait_for("What fixed it here before")
+        at.wait_for("What was done here before")
         qtbot.keyClick(at.find(QLineEdit, ASK), Qt.Key.Key_Down)
         at.press("Start a job like this one")
         at.wait_for(CHECKED)

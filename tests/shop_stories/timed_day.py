@@ -119,7 +119,7 @@ def ask_the_old_jobs(user: CountedUser) -> None:
     with user.entry("08:40", "the old jobs are asked in a customer's words", 40):
         user.shortcut(Qt.Key.Key_F)
         user.type_into(QLineEdit, "Ask the old jobs", DAMP)
-        user.at.wait_for("What fixed it here before")
+        user.at.wait_for("What was done here before")
 
 
 def photograph_the_cap(user: CountedUser, files: list[Path]) -> None:

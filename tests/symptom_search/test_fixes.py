@@ -1,4 +1,4 @@
-"""What fixed it before is counted without ever taking an open window for a success."""
+"""What was done before is counted without ever taking an open window for a success."""
 
 from __future__ import annotations
 
@@ -44,7 +44,7 @@ def test_open_windows_are_counted_but_not_in_the_share() -> None:
     assert (len(fix.jobs), fix.settled, fix.settled_back, fix.came_back) == (3, 1, 0, 1)
     assert fix.rate == 0.0
     assert fix.high == pytest.approx(0.7934, abs=1e-4)  # Wilson for 0 of 1: z²/(1 + z²)
-    assert "1 of the rest came back already" in fix.sentence()
+    assert "of 1 settled none came back; of 2 not settled 1 came back already" in fix.sentence()
 
 
 def test_the_jobs_behind_each_number_can_be_opened() -> None:
@@ -60,7 +60,43 @@ def test_without_a_settled_job_there_is_no_share() -> None:
     (fix,) = counted([mended(10, "a")], a="rotor")
     assert (fix.rate, fix.low, fix.high) == (None, None, None)
     assert fix.name == "rotor"
-    assert fix.sentence() == "once; no window is over yet"
+    assert fix.sentence() == "once; none is settled yet"
+
+
+SETTLED, OPEN = 200, 10  # days since the hand-over
+
+
+@pytest.mark.parametrize(
+    ("jobs", "said"),
+    [
+        ([(OPEN, True)], "once, and it came back"),
+        ([(SETTLED, True)], "once, and it came back. Few: the true share may be 21% to 100%."),
+        ([(OPEN, True)] * 2, "2 times, and all came back"),
+        (
+            [(OPEN, True), (SETTLED, True)],
+            "2 times, and all came back. Few: the true share may be 21% to 100%.",
+        ),
+        ([(SETTLED, True)] * 10, "10 times, and all came back: 100% (72% to 100%)"),
+        ([(OPEN, True), (OPEN, False)], "2 times; none is settled yet, 1 came back already"),
+        ([(OPEN, False)] * 2, "2 times; none is settled yet"),
+        (
+            [(OPEN, True), (SETTLED, False)],
+            "2 times; of 1 settled none came back; of 1 not settled 1 came back already. "
+            "Few: the true share may be 0% to 79%.",
+        ),
+        (
+            [(OPEN, True), (OPEN, False)] + [(SETTLED, False)] * 10,
+            "12 times; of 10 settled none came back: 0% (0% to 28%); "
+            "of 2 not settled 1 came back already",
+        ),
+    ],
+)
+def test_what_came_back_is_said_plainly_whatever_is_settled(
+    jobs: list[tuple[int, bool]], said: str
+) -> None:
+    told = [mended(ago + at, "a", back=back) for at, (ago, back) in enumerate(jobs)]
+    (fix,) = counted(told)
+    assert fix.sentence() == said
 
 
 def test_small_numbers_are_said_to_be_small() -> None:

@@ -1,4 +1,4 @@
-"""One way in which it was mended: its counts in words, each number opening to its jobs."""
+"""One thing that was done here before: its counts in words, each number opening to its jobs."""
 
 from __future__ import annotations
 

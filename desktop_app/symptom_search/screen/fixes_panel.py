@@ -1,4 +1,4 @@
-"""What fixed it here before: the counts beside the found jobs, and what stands behind them."""
+"""What was done here before: the counts beside the found jobs, and what stands behind them."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from desktop_app.symptom_search.fixes import Fix
 from desktop_app.symptom_search.led_there import LedThere
 from desktop_app.symptom_search.screen.fix_row import FixRow
 
-HEADING = tr("What fixed it here before")
+HEADING = tr("What was done here before")
 NOTE = tr(
     "Shares are of jobs whose window is over; the range holds the true share 95 times "
     "in 100. A job with two kinds of part counts under both."

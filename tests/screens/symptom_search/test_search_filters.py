@@ -41,7 +41,7 @@ def test_a_system_without_such_jobs_says_what_to_do(at: Sought) -> None:
     at.choose(SYSTEM, "Brakes")
     at.bot.waitUntil(lambda: at.says("No old job that is chosen above says this."))
     assert numbers(at) == []
-    assert not at.says("What fixed it here before")
+    assert not at.says("What was done here before")
 
 
 def test_the_last_years_leave_old_jobs_out_of_the_counts_too(at: Sought) -> None:

@@ -1,4 +1,4 @@
-"""What fixed it before: every number opens to the jobs behind it, and there is a way back."""
+"""What was done here before: every number opens to the jobs behind it, and there is a way back."""
 
 from __future__ import annotations
 

@@ -109,8 +109,8 @@ def test_typing_finds_shows_how_it_was_read_and_what_fixed_it(page: AskPage, qtb
     qtbot.waitUntil(lambda: len(rows(page)) == 3 and "J-2" in rows(page)[0])
     taken = [b.accessibleName() for b in page.findChildren(QPushButton) if b.isVisible()]
     assert "Take out condition: rain" in taken
-    assert "What fixed it here before" in words_shown(page)
-    assert "no window is over yet" in words_shown(page)
+    assert "What was done here before" in words_shown(page)
+    assert "none is settled yet" in words_shown(page)
 
 
 def test_a_piece_is_taken_out_by_a_press(page: AskPage, qtbot: QtBot) -> None:
