@@ -7,9 +7,9 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from desktop_app.language import tr
-from desktop_app.repair_jobs.concern_conditions import condition_words
+from desktop_app.repair_jobs.concern_conditions import condition_as_written, condition_words
 from desktop_app.symptom_search.points import NEAR_FIT
-from desktop_app.symptom_search.word_forms import Token, tokens
+from desktop_app.symptom_search.word_forms import Token, plain_words, tokens
 from desktop_app.symptom_search.word_index.asked import AskedWord
 from desktop_app.symptom_search.word_index.entry import FIELDS
 from desktop_app.symptom_search.word_index.porter import porter_stem
@@ -38,6 +38,14 @@ class Evidence(NamedTuple):
     never: tuple[str, ...] = ()
     named: str = ""
     became: str = ""
+
+
+class Spelling(NamedTuple):
+    """How a word that was asked for stands in a job, how well that fits, and in which text."""
+
+    word: str
+    fit: int
+    text: str
 
 
 class Reasons(NamedTuple):
@@ -85,7 +93,7 @@ class ReasonFinder:
         """Return the reasons for one job, from what holds for it and from its texts."""
         known = self._fits  # looked into for each word of each job: no call for what is there
         best: dict[int, float] = {}
-        spellings: dict[int, tuple[str, int]] = {}
+        spellings: dict[int, Spelling] = {}
         marks: dict[str, tuple[Span, ...]] = {}
         for name, text in texts.items():
             if not self._may_hold(text):
@@ -98,12 +106,12 @@ class ReasonFinder:
                     value = fit * _WEIGHT_OF[name]
                     if value > best.get(place, 0.0):
                         best[place] = value
-                        spellings[place] = (word, fit)
+                        spellings[place] = Spelling(word, fit, name)
                     spans.append((start, end))
             if spans and name in _WRITTEN:
                 marks[name] = tuple(dict.fromkeys(spans))
         became = (tr(evidence.became),) if evidence.became else ()
-        why = (*self._why(evidence), *self._why_words(spellings), *became)
+        why = (*self._why(evidence), *self._why_words(evidence, spellings), *became)
         return Reasons(why, marks, self._is_weak(evidence, spellings))
 
     def _is_weak(self, evidence: Evidence, said: Collection[int]) -> bool:
@@ -150,16 +158,23 @@ class ReasonFinder:
         ]
         return why
 
-    def _why_words(self, spellings: Mapping[int, tuple[str, int]]) -> list[str]:
-        said, slips = [], []
-        for place, (spelling, fit) in sorted(spellings.items()):
-            if fit == NEAR_FIT:
+    def _why_words(self, evidence: Evidence, spellings: Mapping[int, Spelling]) -> list[str]:
+        named = [plain_words(condition_as_written(one)).split() for one in evidence.happens]
+        said, slips, ticked = [], [], []
+        for place, (spelling, fit, text) in sorted(spellings.items()):
+            if text == "conditions":  # nobody wrote that word: it names what was ticked or found
+                if not any(spelling in words for words in named):
+                    ticked.append(spelling)
+            elif fit == NEAR_FIT:
                 asked = self._words[place].word
                 slips.append(tr("near word: {found} for {asked}", found=spelling, asked=asked))
             else:
                 said.append(spelling)
         if said:
             slips.insert(0, tr("words: {words}", words=", ".join(dict.fromkeys(said))))
+        if ticked:
+            words = ", ".join(dict.fromkeys(ticked))
+            slips.append(tr("condition or finding: {words}", words=words))
         return slips
 
 

@@ -130,6 +130,20 @@ def test_a_condition_that_never_brings_it_on_speaks_against_a_job(some_jobs: Old
     assert "but never: damp" in why
 
 
+def test_a_condition_is_no_word_of_the_job(some_jobs: OldJobs) -> None:
+    """What was ticked, or found at an inspection, is named as that: nobody wrote it."""
+    some_jobs.job("jerks on the hill", happens=("rain", "first-minute"))
+    why = {hit.number: hit.why for hit in some_jobs.find("jerks in the rain").hits}
+    assert "happens: rain" in why["J-007"]
+    assert "words: jerks" in why["J-007"]
+    assert not any("condition or finding" in reason for reason in why["J-007"])
+    found = some_jobs.find("wipers minute carbon")
+    why = {hit.number: hit.why for hit in (*found.hits, *found.weak)}
+    assert "condition or finding: minute" in why["J-007"]
+    assert "condition or finding: carbon" in why["J-001"]
+    assert "words: wipers" in why["J-005"]
+
+
 def test_matched_words_are_marked_where_they_stand(some_jobs: OldJobs) -> None:
     hit = some_jobs.find("overheating traffic").hits[0]
     marked = [hit.concern[a:b] for a, b in hit.marks["concern"]]
