@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import EarlierJob
 from desktop_app.repair_jobs.known_car import KnownCar
+from desktop_app.repair_jobs.odometer import OdometerReading
 from desktop_app.repair_jobs.screen.still_here_box import StillHereBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Tick
@@ -18,11 +19,12 @@ from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-# What is said of the promise for an earlier job (by its id), such as that its window still runs.
-Promised = Callable[[int], str]
+# What is said of the promise for an earlier job (by its id), such as that its window still runs,
+# where the odometer says this now.
+Promised = Callable[[int, OdometerReading | None], str]
 
 
-def nothing_promised(_job_id: int) -> str:
+def nothing_promised(_job_id: int, _reading: OdometerReading | None) -> str:
     """Say nothing of promises."""
     return ""
 
@@ -42,6 +44,8 @@ class KnownCarBox(Section):
         self.is_another = False
         self._agreed: frozenset[str] = frozenset()
         self._reasons: tuple[str, ...] = ()
+        self._reading: OdometerReading | None = None
+        self._told: dict[int, tuple[str, QLabel]] = {}  # by job, what was done and where it stands
         self._line = plain_label("", wrap=True)
         self._question = QFrame()
         self._question.setObjectName("question")
@@ -85,15 +89,24 @@ class KnownCarBox(Section):
         self._line.setText(known.in_words(self._desk.today()))
         self._here.show_here(known.still_here)
         empty(self._jobs)
+        self._told.clear()
         for job in jobs:
             self._jobs.addWidget(self._job_line(job))
         self.ask(())
         self.show()
 
+    def read_now(self, reading: OdometerReading | None) -> None:
+        """Hold what was promised against what the odometer says now; None: nobody said it."""
+        if reading != self._reading:
+            self._reading = reading
+            for job_id in self._told:
+                self._say_promised(job_id)
+
     def forget(self) -> None:
         """No car is known by what is typed."""
         self.known, self.is_another, self._agreed = None, False, frozenset()
         self._reasons = ()
+        self._told.clear()
         self._here.show_here(None)
         self.hide()
 
@@ -139,9 +152,16 @@ class KnownCarBox(Section):
         row.addWidget(button)
         done = f"  →  {job.correction}" if job.correction else ""
         words = f"{job.concern}{done}"[:300]
-        promised = self._promised(job.id)
-        row.addWidget(plain_label(f"{words}\n{promised}" if promised else words, wrap=True), 1)
+        label = plain_label("", wrap=True)
+        self._told[job.id] = words, label
+        self._say_promised(job.id)
+        row.addWidget(label, 1)
         return line
+
+    def _say_promised(self, job_id: int) -> None:
+        words, label = self._told[job_id]
+        promised = self._promised(job_id, self._reading)
+        label.setText(f"{words}\n{promised}" if promised else words)
 
     @Slot()
     def _open(self) -> None:

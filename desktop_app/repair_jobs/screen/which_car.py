@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QWidget
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.known_car import KnownCar, Typed
-from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
+from desktop_app.repair_jobs.odometer import READING_SOURCES, OdometerReading, reading_source
 from desktop_app.repair_jobs.our_words import UNREAD_REASONS
 from desktop_app.repair_jobs.screen.odometer_box import SOURCE_WORDS
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
@@ -102,6 +102,16 @@ class WhichCar(Section):
         """Return the reading, in `unit`; None where there is none. Raises ShopTrouble."""
         text = self.odometer.text().strip()
         return read_odometer(text, self.unit) if text and self.is_read else None
+
+    def read_now(self) -> OdometerReading | None:
+        """Return what the odometer says today; None where that cannot be told."""
+        try:
+            value = self.reading()
+        except ShopTrouble:  # `ask` says so beneath the field
+            return None
+        if value is None:
+            return None
+        return OdometerReading(self._desk.today(), value, self.unit, reading_source(self.how))
 
     def shop_unit(self) -> None:
         """Let the odometer count as the shop does: nothing is known of the car."""

@@ -304,6 +304,7 @@ class WriteUpPage(ReadingPage):
         self._look_up()
         known = self._known.known
         odd = self._which.ask(None if self._known.is_another else known)
+        self._known.read_now(self._which.read_now())
         if known is not None:
             self._known.ask(against_the_same(known, self._which.typed(), odd))
         if self._missing:

@@ -43,7 +43,7 @@ def opened(qtbot: QtBot, shop: ShopRecord, desk: Desk | None = None) -> WriteUpP
         Drafts(shop.folder),
         lambda _words: (),
         lambda _words: (),
-        lambda job: f"promise of {job}",
+        lambda job, _reading: f"promise of {job}",
     )
     qtbot.addWidget(page)
     page.resize(1100, 800)
