@@ -528,6 +528,18 @@
         <translation>El vehículo ha salido: lo que se probó en la entrega queda como estaba.</translation>
     </message>
     <message>
+        <source>Figures by person lack this job then.</source>
+        <translation>Entonces este trabajo falta en las cifras por persona.</translation>
+    </message>
+    <message>
+        <source>Figures by system lack this job then.</source>
+        <translation>Entonces este trabajo falta en las cifras por sistema.</translation>
+    </message>
+    <message>
+        <source>Figures by person and by system lack this job then.</source>
+        <translation>Entonces este trabajo falta en las cifras por persona y por sistema.</translation>
+    </message>
+    <message>
         <source>what the customer says</source>
         <translation>lo que dice el cliente</translation>
     </message>
@@ -580,16 +592,16 @@
         <translation>Por corregir o vaciar: {fields}.</translation>
     </message>
     <message>
-        <source>Still to say, or to leave out: {left}. Figures by person and by system lack this job then.</source>
-        <translation>Falta decir, o se deja: {left}. Entonces este trabajo falta en las cifras por persona y por sistema.</translation>
-    </message>
-    <message>
         <source>All that must be said is said.</source>
         <translation>Está dicho todo lo que hay que decir.</translation>
     </message>
     <message>
         <source>{all_but_last} and {last}</source>
         <translation>{all_but_last} y {last}</translation>
+    </message>
+    <message>
+        <source>the points under “Before it is closed up”</source>
+        <translation>los puntos de «Antes de cerrar»</translation>
     </message>
     <message>
         <source>⚠ 1 point has no answer under “Before it is closed up”, 1 of them where someone can get hurt.</source>
@@ -2264,6 +2276,10 @@
         <translation>Falta decir: {missing}.</translation>
     </message>
     <message>
+        <source>Still to say, or to leave out: {left}.</source>
+        <translation>Falta decir, o se deja: {left}.</translation>
+    </message>
+    <message>
         <source>Everything is said.</source>
         <translation>Todo está dicho.</translation>
     </message>
@@ -2566,6 +2582,10 @@
     <message>
         <source>The drive</source>
         <translation>El recorrido</translation>
+    </message>
+    <message>
+        <source>Answered besides these</source>
+        <translation>Respondido además de estos</translation>
     </message>
     <message>
         <source>Enough when: {enough}</source>

@@ -1801,8 +1801,32 @@
         <translation>{kept}, desde ahora: {promise}.</translation>
     </message>
     <message>
+        <source>This reading cannot say how far it went.</source>
+        <translation>Esta lectura no puede decir cuánto recorrió.</translation>
+    </message>
+    <message>
+        <source>The promise is over by its days: {promised}, from {left} on.</source>
+        <translation>La promesa ha terminado por sus días: {promised}, desde el {left}.</translation>
+    </message>
+    <message>
+        <source>The promise is over by distance, {far} were driven: {promised}, from {left} on.</source>
+        <translation>La promesa ha terminado por distancia, se recorrieron {far}: {promised}, desde el {left}.</translation>
+    </message>
+    <message>
         <source>{stands}. The promise still runs: {promised}, from {left} on.</source>
         <translation>{stands}. La promesa sigue en curso: {promised}, desde el {left}.</translation>
+    </message>
+    <message>
+        <source>{stands}. By its days the promise still runs: {promised}, from {left} on.</source>
+        <translation>{stands}. Por sus días la promesa sigue en curso: {promised}, desde el {left}.</translation>
+    </message>
+    <message>
+        <source>{stands}. Nobody knows whether the promise still runs: {promised}, from {left} on.</source>
+        <translation>{stands}. Nadie sabe si la promesa sigue en curso: {promised}, desde el {left}.</translation>
+    </message>
+    <message>
+        <source>The distance is not known yet.</source>
+        <translation>La distancia aún no se conoce.</translation>
     </message>
     <message>
         <source>{later} after {earlier}, {came_on}</source>

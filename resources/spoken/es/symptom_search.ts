@@ -12,14 +12,6 @@
         <translation>{number} veces</translation>
     </message>
     <message>
-        <source>; {early} of the rest came back already</source>
-        <translation>; de los demás ya volvieron: {early}</translation>
-    </message>
-    <message>
-        <source>{times}; no window is over yet{more}</source>
-        <translation>{times}; ningún plazo ha terminado aún{more}</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>ninguno</translation>
     </message>
@@ -34,6 +26,26 @@
     <message>
         <source>{counted}: {rate:.0%} ({low:.0%} to {high:.0%}){more}</source>
         <translation>{counted}; proporción: {rate:.0%} (de {low:.0%} a {high:.0%}){more}</translation>
+    </message>
+    <message>
+        <source>once, and it came back</source>
+        <translation>una vez, y volvió</translation>
+    </message>
+    <message>
+        <source>{number} times, and all came back</source>
+        <translation>{number} veces, y todas volvieron</translation>
+    </message>
+    <message>
+        <source>{times}; none is settled yet, {early} came back already</source>
+        <translation>{times}; ninguno cerrado aún; ya volvieron: {early}</translation>
+    </message>
+    <message>
+        <source>{times}; none is settled yet</source>
+        <translation>{times}; ninguno cerrado aún</translation>
+    </message>
+    <message>
+        <source>; of {rest} not settled {early} came back already</source>
+        <translation>; sin cerrar: {rest}; de ellos ya volvieron: {early}</translation>
     </message>
     <message>
         <source>Counted over one repair handed over.</source>
@@ -224,6 +236,10 @@
         <translation>palabras: {words}</translation>
     </message>
     <message>
+        <source>condition or finding: {words}</source>
+        <translation>condición o hallazgo: {words}</translation>
+    </message>
+    <message>
         <source>What does the car do? Or a plate, a VIN or its end, a job&apos;s number, a code</source>
         <translation>¿Qué hace el vehículo? O una matrícula, un VIN o su final, un número de trabajo, un código</translation>
     </message>
@@ -392,8 +408,8 @@
         <translation>Lo que llevó a ello está debajo.</translation>
     </message>
     <message>
-        <source>What fixed it here before</source>
-        <translation>Qué lo arregló aquí antes</translation>
+        <source>What was done here before</source>
+        <translation>Qué se hizo aquí antes</translation>
     </message>
     <message>
         <source>Shares are of jobs whose window is over; the range holds the true share 95 times in 100. A job with two kinds of part counts under both.</source>
