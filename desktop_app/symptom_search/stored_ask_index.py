@@ -14,6 +14,7 @@ from sqlalchemy import Connection, func, select
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.tables import HistoryEntry
@@ -103,7 +104,7 @@ class AskIndex:
     def _follow(self, connection: Connection) -> bool:
         """Read what was changed since; False where that is too much."""
         assert self._main is not None
-        last = _last_seq(connection)
+        last = last_number(connection)
         if last <= self._seen:
             return True
         changed = jobs_changed(connection, self._seen, MOST_LATE)
@@ -142,13 +143,9 @@ def _with_late(main: Arrays, late: dict[int, JobEntry | None]) -> list[Part]:
 
 def _state(connection: Connection) -> tuple[Made, int, int]:
     """Return the last deed, the number of jobs and the last of them."""
-    seq = _last_seq(connection)
+    seq = last_number(connection)
     jobs, last = connection.execute(select(func.count(Job.id), func.max(Job.id))).one()
     return Made(seq, _hash_at(connection, seq)), jobs, last or 0
-
-
-def _last_seq(connection: Connection) -> int:
-    return connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
 
 
 def _hash_at(connection: Connection, seq: int) -> str:

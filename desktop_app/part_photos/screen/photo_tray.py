@@ -12,6 +12,7 @@ from PySide6.QtGui import (
     QGuiApplication,
     QImage,
     QKeySequence,
+    QMouseEvent,
     QShowEvent,
 )
 from PySide6.QtWidgets import QFileDialog, QFrame, QPushButton, QVBoxLayout, QWidget
@@ -168,6 +169,11 @@ class PhotoTray(QFrame):
     def add_paths(self, paths: Sequence[str]) -> None:
         """Take in files and folders by their paths."""
         self._bring([arrived(Path(path)) for path in paths], [])
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Let whoever presses where photos are to come paste them there."""
+        super().mousePressEvent(event)
+        self._paste.setFocus(Qt.FocusReason.MouseFocusReason)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if self._job_id is not None and may_hold_photos(event.mimeData()):

@@ -8,12 +8,13 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.off_because import off_because
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.fixes import Fix
 from desktop_app.symptom_search.led_there import LedThere
-from desktop_app.symptom_search.screen.jobs_behind import Behind, jobs_in_words
+from desktop_app.symptom_search.screen.jobs_behind import Behind
 from desktop_app.symptom_search.screen.led_box import LedBox
 from desktop_app.symptom_search.screen.link_button import LinkButton
 
@@ -38,7 +39,7 @@ class FixRow(QWidget):
         self._column.addWidget(plain_label(fix.sentence(), wrap=True))
         self._links = QWidget()
         self._line = FlowRow(self._links, 0)
-        self._add_link(jobs_in_words(len(fix.jobs)), fix.jobs)
+        self._add_link(jobs_counted(len(fix.jobs)), fix.jobs)
         self._add_link(tr("{number:,} settled", number=fix.settled), fix.settled_jobs)
         self._add_link(tr("{number:,} came back", number=fix.came_back), fix.back_jobs)
         self._led = LinkButton(tr("What led there"), tr("{fix}: what led there", fix=fix.name))

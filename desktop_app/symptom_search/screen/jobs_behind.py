@@ -10,11 +10,6 @@ from desktop_app.language import tr
 MOST_SHOWN = 200  # of the jobs behind a number, the newest
 
 
-def jobs_in_words(jobs: int) -> str:
-    """Return a number of jobs as it is pressed: "3 jobs"."""
-    return tr("1 job") if jobs == 1 else tr("{jobs:,} jobs", jobs=jobs)
-
-
 class Behind(NamedTuple):
     """The jobs behind a number, the newest first; `words` name it ("Coil: 3 came back")."""
 

@@ -6,9 +6,10 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.led_there import Led, LedThere
-from desktop_app.symptom_search.screen.jobs_behind import Behind, jobs_in_words
+from desktop_app.symptom_search.screen.jobs_behind import Behind
 from desktop_app.symptom_search.screen.link_button import LinkButton
 
 FEW = 10  # jobs; with fewer of them a count says little
@@ -38,11 +39,11 @@ class LedBox(QWidget):
     def _add(self, heading: str, found: tuple[Led, ...], jobs: int, which: str) -> None:
         if not found:
             return
-        many = jobs_in_words(jobs)
+        many = jobs_counted(jobs)
         self._say(tr("{heading}, of {jobs} {which}:", heading=heading, jobs=many, which=which))
         for one in found:
             behind = Behind(f"{self._fix}: {one.words}", one.jobs)
-            count = jobs_in_words(len(one.jobs))
+            count = jobs_counted(len(one.jobs))
             link = LinkButton(count, f"{behind.words}: {count}")
             link.clicked.connect(lambda _on=False, behind=behind: self.behind_wanted.emit(behind))
             row = QHBoxLayout()

@@ -10,6 +10,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import (
     QApplication,
     QFileDialog,
+    QLabel,
     QLineEdit,
     QListWidget,
     QPushButton,
@@ -210,6 +211,20 @@ def test_paths_are_pasted_with_the_keys(
     with qtbot.waitSignal(tray.photos_added):
         qtbot.keyClick(button, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
     assert names(tray) == ["cap.jpg", "rotor.webp"]
+
+
+def test_whoever_presses_where_photos_are_to_come_can_paste_there(
+    qtbot: QtBot, tray: PhotoTray
+) -> None:
+    QGuiApplication.clipboard().setImage(QImage(40, 30, QImage.Format.Format_RGB32))
+    tray.activateWindow()
+    words = "Drop photos here, paste them (Ctrl+V), or choose files."
+    label = next(one for one in tray.findChildren(QLabel) if one.text() == words)
+    qtbot.mouseClick(label, Qt.MouseButton.LeftButton)
+    paste = named(tray, QPushButton, "Paste photos from the clipboard (Ctrl+V)")
+    qtbot.waitUntil(paste.hasFocus)
+    with qtbot.waitSignal(tray.photos_added):
+        qtbot.keyClick(paste, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
 
 
 def test_words_on_the_clipboard_are_no_photo(desk: Desk, tray: PhotoTray) -> None:
