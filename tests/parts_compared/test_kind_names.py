@@ -56,6 +56,16 @@ def test_what_is_typed_half_offers_all_that_may_be_meant_by_name() -> None:
     assert kinds_meant("wiper", SHELF) == ()
 
 
+def test_a_kinds_own_name_goes_before_another_and_a_beginning_before_the_rest() -> None:
+    disc = CAP._replace(id="disc", name="brake disc", also=("brake rotor",))
+    plate = CAP._replace(id="plate", name="armature plate", also=("rotor plate",))
+    shaft = CAP._replace(id="shaft", name="rotor shaft", also=())
+    shelf = {one.id: one for one in (plate, disc, ROTOR, shaft)}
+    assert [one.id for one in kinds_meant("Rotor", shelf)] == ["shaft", ROTOR.id, "plate", "disc"]
+    ours = [one.id for one in kinds_meant("rotor", kinds())]
+    assert ours[:2] == ["distributor-rotor", "brake-disc"]
+
+
 def test_a_kind_that_is_not_at_hand_is_said_by_its_id_and_only_ours_is_translated() -> None:
     with another_language():
         assert kind_words(CAP.id, SHELF) == "distributor cap"

@@ -64,7 +64,17 @@ def kind_called(text: str, kinds: Mapping[str, PartKind]) -> PartKind | None:
 
 
 def kinds_meant(text: str, kinds: Mapping[str, PartKind]) -> tuple[PartKind, ...]:
-    """Return the kinds that the text may be the beginning of, by name; all where it is empty."""
+    """Return the kinds that the text may be a piece of the name of; all where it is empty.
+
+    Those whose own name has it come before those that are only called so too; in both, a name
+    that begins with it goes first, and then they stand by name.
+    """
     wanted = " ".join(text.casefold().split())
     found = dict.fromkeys(i for name, i in kind_names(kinds).items() if wanted in name.casefold())
-    return tuple(sorted((kinds[one] for one in found), key=lambda kind: kind.name.casefold()))
+
+    def how_near(kind: PartKind) -> tuple[bool, bool, bool, str]:
+        name = kind.name.casefold()
+        called_so = any(other.casefold().startswith(wanted) for other in kind.also)
+        return not name.startswith(wanted), wanted not in name, not called_so, name
+
+    return tuple(sorted((kinds[one] for one in found), key=how_near))
