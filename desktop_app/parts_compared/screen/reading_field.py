@@ -17,6 +17,8 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 
 _THREE = "00.00; 00.00; 00.00"  # readings that are seen at once, at least
 _FRAME = 24  # pixels that a field takes beside its words
+# With these the cursor comes back to a field that it never left for another.
+_BACK = (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason)
 
 
 class ReadingField(LineField):
@@ -32,6 +34,7 @@ class ReadingField(LineField):
         super().__init__(name, self._save_reading)
         self._save_outside = save
         self.refused = False
+        self._met = ""
         self.returnPressed.connect(self._move_on)
         self.textEdited.connect(self._come_up)
 
@@ -54,7 +57,18 @@ class ReadingField(LineField):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
+        if event.reason() not in _BACK:
+            self._met = self.text()
         self.came_in.emit()
+
+    def corrected(self) -> bool:
+        """Whether readings stood here when the cursor came, and are others now."""
+        return bool(self._met.strip()) and not _alike(self._met, self.text())
+
+    def has_more(self) -> bool:
+        """Whether the readings that stood here when the cursor came were only added to."""
+        met = _bare(self._met)
+        return _bare(self.text())[: len(met)] == met
 
     def _save_reading(self, text: str) -> object:
         kept = self._save_outside(text)
@@ -142,6 +156,12 @@ def least_for_readings(field: QWidget) -> int:
 def bring_cursor(field: ReadingField) -> None:
     """Put the cursor into a field, what it holds marked, and scroll to it."""
     field.setFocus(Qt.FocusReason.TabFocusReason)
+    bring_up(field)
+
+
+def bring_for_another(field: ReadingField) -> None:
+    """Put the cursor where one more reading belongs in a field, and scroll to it."""
+    field.take_another()
     bring_up(field)
 
 

@@ -15,9 +15,12 @@ from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.screen.dimension_row import DimensionRow
-from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor
+from desktop_app.parts_compared.screen.reading_field import (
+    ReadingField,
+    bring_cursor,
+    bring_for_another,
+)
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.long_button import LongButton
 from desktop_app.shop_window.saves_itself import tell_page
 from desktop_app.shop_window.texts import plain_label
@@ -141,8 +144,7 @@ class ReadingsTable(QWidget):
             if row.is_empty(side):
                 bring_cursor(row.fields[side])
                 return
-        row.fields["removed"].take_another()
-        bring_up(row.fields["removed"])
+        bring_for_another(row.fields["removed"])
 
     def _add_rows(self, dimensions: list[Dimension], place: int) -> int:
         for one in dimensions:
@@ -193,7 +195,10 @@ class ReadingsTable(QWidget):
 
     @Slot(object)
     def _move_on(self, left: ReadingField) -> None:
-        """Go to the next empty field, those to measure before those to look at."""
+        """Go to the next empty field, those to measure before those to look at.
+
+        What was corrected on the removed part is likely to be corrected on the replacement too.
+        """
         fields = [
             (row, side)
             for row in self._rows.values()
@@ -201,9 +206,14 @@ class ReadingsTable(QWidget):
             if row.boxes[side].isVisibleTo(self)
         ]
         here = next(i for i, (row, side) in enumerate(fields) if row.fields[side] is left)
+        row, side = fields[here]
+        if side == "removed" and left.corrected():
+            bring = bring_for_another if left.has_more() else bring_cursor
+            bring(row.fields["replacement"])
+            return
         in_turn = fields[here + 1 :] + fields[:here]
         empty = [(row, side) for row, side in in_turn if row.is_empty(side)]
-        by_word = fields[here][0].dimension.role == "word"
+        by_word = row.dimension.role == "word"
         alike = [f for f in empty if by_word or f[0].dimension.role != "word"]
         for row, side in (alike or empty)[:1]:
             bring_cursor(row.fields[side])

@@ -78,6 +78,36 @@ def test_a_calliper_types_row_by_row_and_the_verdict_follows(bench: Bench, qtbot
     assert picture.grab().toImage() != type(picture)("").grab().toImage()
 
 
+def test_a_corrected_reading_leads_to_its_neighbour_which_is_corrected_too(
+    bench: Bench, qtbot: Any
+) -> None:
+    pair = lay(bench, qtbot, "distributor rotor")
+    measure(bench, qtbot, "bore diameter, removed", "12.00")
+    measure(bench, qtbot, "bore diameter, replacement", "12.10")
+    measure(bench, qtbot, "bore diameter, removed", "12.20")
+    neighbour = named(bench, QLineEdit, "bore diameter, replacement")
+    assert neighbour.hasFocus()
+    qtbot.keyClicks(bench.focusWidget(), "12.21")
+    qtbot.keyClick(neighbour, ENTER)
+    typed = bench.desk.ask(read_pair, pair).typed
+    assert typed == {("bore", "removed"): ("12.20",), ("bore", "replacement"): ("12.21",)}
+    assert not neighbour.hasFocus()
+
+
+def test_one_more_reading_leads_to_one_more_beside_it_and_none_to_the_next_empty_field(
+    bench: Bench, qtbot: Any
+) -> None:
+    pair = lay(bench, qtbot, "distributor rotor")
+    measure(bench, qtbot, "bore diameter, removed", "12.00")
+    measure(bench, qtbot, "bore diameter, replacement", "12.10")
+    measure(bench, qtbot, "bore diameter, removed", "12.00; 12.01")
+    qtbot.keyClicks(bench.focusWidget(), "12.11")
+    qtbot.keyClick(bench.focusWidget(), ENTER)
+    assert bench.desk.ask(read_pair, pair).typed["bore", "replacement"] == ("12.10", "12.11")
+    measure(bench, qtbot, "bore diameter, removed", "12.00; 12.01")
+    assert named(bench, QLineEdit, "tip height above the seat, removed").hasFocus()
+
+
 def test_the_next_step_leads_to_its_field(bench: Bench, qtbot: Any) -> None:
     lay(bench, qtbot, "distributor rotor")
     measure(bench, qtbot, "bore diameter, removed", "12")
