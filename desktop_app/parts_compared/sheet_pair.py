@@ -59,7 +59,7 @@ def pair_blocks(
     yield Heading(pair_name(pair, kind), first=True)
     if kind is not None and compared is not None:
         against = _against(pair, kind, compared)
-        yield _verdict(compared, against)
+        yield _verdict(compared, against, job)
         if printed.own_kind:
             yield Words(OWN_FIGURES, look="quiet")
     seen = "" if kind is None else seen_words(pair, kind)
@@ -75,7 +75,7 @@ def pair_blocks(
     else:
         if seen:
             yield Words(seen, tr("Seen"))
-        yield from _what_follows(compared, against)
+        yield from _what_follows(compared, against, job)
 
 
 def pair_name(pair: PairView, kind: PartKind | None) -> str:
@@ -91,15 +91,29 @@ def _against(pair: PairView, kind: PartKind, compared: PairComparison) -> tuple[
     return (*measured, *check_conditions(kind, pair.conditions).against)
 
 
-def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
+def _verdict(compared: PairComparison, against: tuple[str, ...], job: JobView) -> VerdictBox:
     means = PAIR_MEANS[compared.verdict]
     if against:
         means = f"{means} {clipped(against[0], LONGEST_SENTENCE)}"
     elif compared.verdict == "stop and look" and compared.reasons:
         means = f"{means} {clipped(compared.reasons[0], LONGEST_SENTENCE)}"
-    elif compared.next_steps and compared.verdict == "not enough measured":
-        means = tr("{means} Next: {step}", means=means, step=compared.next_steps[0])
+    elif compared.verdict == "not enough measured":
+        means = _and_what_is_missing(means, compared, job)
     return VerdictBox(PAIR_SIGNS[compared.verdict], tr(compared.verdict), means)
+
+
+def _and_what_is_missing(means: str, compared: PairComparison, job: JobView) -> str:
+    """Add what to measure next; what was never measured, once the car has left."""
+    if job.left_on is None:
+        steps = compared.next_steps
+        return tr("{means} Next: {step}", means=means, step=steps[0]) if steps else means
+    labels = ", ".join(one.label for one in compared.dimensions if _is_missing(one))
+    return tr("{means} Not measured: {labels}.", means=means, labels=labels) if labels else means
+
+
+def _is_missing(one: DimensionComparison) -> bool:
+    on_one_side = one.replacement is None or (one.removed is None and one.role != "limit")
+    return one.essential and one.verdict == "not measured" and on_one_side
 
 
 def photo_row(view: ViewPrinted, height: float) -> PhotoRow:
@@ -152,7 +166,9 @@ def _replacement(pair: PairView, job: JobView) -> str:
     return tr("{said} It was fitted.", said=said) if job.left_on is not None else said
 
 
-def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterator[Block]:
+def _what_follows(
+    compared: PairComparison, against: tuple[str, ...], job: JobView
+) -> Iterator[Block]:
     judged = compared.dimensions
     same = _said(one for one in judged if one.verdict == "same")
     restored = _said(one for one in judged if one.verdict == "restored")
@@ -176,7 +192,7 @@ def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterato
     still_open = _said(one for one in judged if _is_open(one))
     if still_open:
         yield Listed(tr("Still open"), still_open, "◌")
-    if compared.next_steps:
+    if compared.next_steps and job.left_on is None:
         yield Listed(tr("To measure next"), compared.next_steps, "→")
 
 

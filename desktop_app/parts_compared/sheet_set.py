@@ -36,6 +36,8 @@ def set_file_blocks(sheet: SheetFacts) -> Iterator[Block]:
     for position, judged, room in _known(sheet):
         yield Heading(_heading(position, judged))
         yield from _stands_on(judged, room, sheet.length_unit)
+        if judged.next_steps and sheet.job.left_on is None:
+            yield Listed(tr("To measure next"), judged.next_steps, "→")
 
 
 def _known(sheet: SheetFacts) -> Iterator[tuple[str, SetComparison, SetRoom]]:
@@ -54,8 +56,6 @@ def _stands_on(judged: SetComparison, room: SetRoom, length_unit: str) -> Iterat
     if said:
         yield Listed(tr("What that stands on"), said)
     yield from _table(judged, room, length_unit)
-    if judged.next_steps:
-        yield Listed(tr("To measure next"), judged.next_steps, "→")
 
 
 def _table(judged: SetComparison, room: SetRoom, length_unit: str) -> Iterator[Block]:

@@ -109,7 +109,7 @@ def test_an_explained_difference_names_by_whom(rotor: RotorStory) -> None:
 
 
 def test_what_was_not_measured_is_told_with_what_to_do(shop: ShopRecord) -> None:
-    job = a_job(shop)
+    job = a_job(shop, left_at=None)
     pair = actions.lay_side_by_side(shop, job, "distributor-rotor").made
     assert pair is not None
     words = words_in(RotorStory(shop, job, pair).pdf())

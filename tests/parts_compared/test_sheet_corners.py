@@ -32,6 +32,7 @@ from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_units import instrument_words
 from desktop_app.parts_compared.sheet_values import allowed_cell, difference_cell, side_cell
 from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from tests.another_language import another_language
@@ -86,7 +87,7 @@ def test_a_replacement_that_was_stopped_before_fitting_is_called_so(rotor: Rotor
 def test_what_is_too_close_to_tell_stands_open_and_what_is_settled_does_not(
     rotor: RotorStory,
 ) -> None:
-    job, printed = told(rotor).job, only_pair(rotor)
+    job, printed = replace(told(rotor).job, left_at=None), only_pair(rotor)
     part = kind(dimension(allowed=(-0.05, 0.05)), worn())
     close = compare(part, [*both("width", 10.0, 10.03), *both("tip", 26.9, 27.45)])
     found = lists(pair_blocks(replace(printed, kind=part, compared=close), job))
@@ -96,6 +97,36 @@ def test_what_is_too_close_to_tell_stands_open_and_what_is_settled_does_not(
     good = compare(part, [*both("width", 10.0, 10.0), *both("tip", 26.9, 27.45)])
     settled = lists(pair_blocks(replace(printed, kind=part, compared=good), job))
     assert not {"Still open", "To measure next"} & settled.keys()
+
+
+def test_once_the_car_has_left_the_sheet_says_what_was_not_measured_and_nothing_to_do(
+    rotor: RotorStory,
+) -> None:
+    job, printed = told(rotor).job, only_pair(rotor)
+    in_the_shop = replace(job, left_at=None)
+    looked_at = dimension(name="maximum", label="maximum", role="limit", allowed=None)
+    part = kind(
+        dimension(allowed=(-0.05, 0.05)), worn(), looked_at, worn(name="lift", label="lift")
+    )
+    readings = [
+        *both("width", 10.0, 10.03),
+        read("removed", "tip", 26.9),
+        read("replacement", "maximum", 3.0),
+    ]
+    printed = replace(printed, kind=part, compared=compare(part, readings))
+
+    def means(at: JobView) -> str:
+        (box,) = [one for one in pair_blocks(printed, at) if isinstance(one, VerdictBox)]
+        return box.means
+
+    unsure = "What was measured is not enough to say that it fits."
+    assert means(job) == f"{unsure} Not measured: tip, lift."
+    assert "To measure next" not in lists(pair_blocks(printed, job))
+    assert means(in_the_shop).startswith(f"{unsure} Next: Take ")
+    assert len(lists(pair_blocks(printed, in_the_shop))["To measure next"]) == 4
+    close = compare(kind(part.dimensions[0]), both("width", 10.0, 10.03))
+    printed = replace(printed, compared=close)
+    assert means(job) == unsure
 
 
 def test_a_view_of_ours_is_spoken_whole_and_a_typed_one_is_clipped() -> None:
@@ -224,4 +255,6 @@ def test_a_set_that_needs_no_more_words_has_no_list_and_one_that_is_not_known_is
     assert len([one for one in filed if isinstance(one, Rows)]) == 1
     with_steps = replace(touching, next_steps=("Measure the wobble.",))
     sheet = replace(sheet, sets=(("", with_steps),))
+    assert lists(set_file_blocks(sheet)) == {}  # the car has left
+    sheet = replace(sheet, job=replace(sheet.job, left_at=None))
     assert lists(set_file_blocks(sheet)) == {"To measure next": ("Measure the wobble.",)}
