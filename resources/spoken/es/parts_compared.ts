@@ -4150,6 +4150,10 @@
         <translation>{means} Siguiente: {step}</translation>
     </message>
     <message>
+        <source>{means} Not measured: {labels}.</source>
+        <translation>{means} Sin medir: {labels}.</translation>
+    </message>
+    <message>
         <source>Removed part</source>
         <translation>Pieza desmontada</translation>
     </message>

@@ -456,14 +456,6 @@
         <translation>No hay causa ni corrección escritas.</translation>
     </message>
     <message>
-        <source>1 job</source>
-        <translation>1 trabajo</translation>
-    </message>
-    <message>
-        <source>{jobs:,} jobs</source>
-        <translation>{jobs:,} trabajos</translation>
-    </message>
-    <message>
         <source>{said} These are the newest {shown} of {jobs:,}.</source>
         <translation>{said} Estos son los {shown} más recientes de {jobs:,}.</translation>
     </message>
