@@ -78,9 +78,7 @@ def test_a_calliper_types_row_by_row_and_the_verdict_follows(bench: Bench, qtbot
     assert picture.grab().toImage() != type(picture)("").grab().toImage()
 
 
-def test_a_corrected_reading_leads_to_its_neighbour_which_is_corrected_too(
-    bench: Bench, qtbot: Any
-) -> None:
+def test_a_corrected_reading_leads_to_its_neighbour(bench: Bench, qtbot: Any) -> None:
     pair = lay(bench, qtbot, "distributor rotor")
     measure(bench, qtbot, "bore diameter, removed", "12.00")
     measure(bench, qtbot, "bore diameter, replacement", "12.10")
