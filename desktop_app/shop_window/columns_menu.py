@@ -25,13 +25,22 @@ class ColumnsMenu(QMenu):
         self.shown.emit(str(action.data()), yes)
 
 
-def columns_menu(parent: QWidget, names: Sequence[str], hidden: Collection[str]) -> ColumnsMenu:
-    """Return the menu of a table with these headers, some of them hidden."""
+def columns_menu(
+    parent: QWidget,
+    names: Sequence[str],
+    hidden: Collection[str],
+    left_out: Collection[str] = (),
+) -> ColumnsMenu:
+    """Return the menu of a table with these headers, some of them hidden.
+
+    Those `left_out` are to be seen, and find no room.
+    """
     menu = ColumnsMenu(tr("Columns"), parent)
     menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     shown = [name for name in names if name not in hidden]
     for name in names:
-        action = QAction(name.replace("&", "&&"), menu)
+        said = tr("{column} (no room here)", column=name) if name in left_out else name
+        action = QAction(said.replace("&", "&&"), menu)
         action.setCheckable(True)
         action.setChecked(name in shown)
         action.setEnabled(name not in shown or len(shown) > 1)

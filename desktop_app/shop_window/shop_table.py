@@ -79,7 +79,10 @@ class ShopTable(QTableView):
         return self._only
 
     def leave_out(self, columns: Collection[int]) -> None:
-        """Leave columns out that there is no room for; which ones somebody chose stays kept."""
+        """Leave columns out that there is no room for; which ones somebody chose stays kept.
+
+        Each other one that somebody hides makes room for one of them.
+        """
         self._no_room = frozenset(columns)
         self._hide()
 
@@ -90,7 +93,8 @@ class ShopTable(QTableView):
     def lines(self, *, whole: bool = False) -> list[list[str]]:
         """Return the cells of the headers and of the chosen rows; of all, where none is chosen.
 
-        Columns and rows are those that are seen, in their order.
+        Rows are those that are seen, columns those that are ticked, in their order: one that finds
+        no room in this window has it where they are put.
         """
         model, header = self._sorted, self.horizontalHeader()
         count = model.columnCount()
@@ -160,7 +164,9 @@ class ShopTable(QTableView):
 
     @Slot(QPoint)
     def _choose_columns(self, at: QPoint) -> None:
-        menu = columns_menu(self, self._names(), self._hidden())
+        names = self._names()
+        out = [names[column] for column in self._left_out()]
+        menu = columns_menu(self, names, self._hidden(), out)
         menu.shown.connect(self._show_column)
         menu.as_it_was.connect(self._forget)
         menu.popup(self.viewport().mapToGlobal(at))
@@ -213,10 +219,17 @@ class ShopTable(QTableView):
     def _hidden(self) -> frozenset[str]:
         return self._now_kept().hidden
 
+    def _left_out(self) -> list[int]:
+        """Return the columns that are wanted and find no room now."""
+        names, hidden = self._names(), self._hidden()
+        wanted = [column for column in sorted(self._no_room) if names[column] not in hidden]
+        room = sum(name in hidden for c, name in enumerate(names) if c not in self._no_room)
+        return wanted[room:]
+
     def _hide(self) -> None:
-        hidden = self._hidden()
+        hidden, out = self._hidden(), self._left_out()
         for column, name in enumerate(self._names()):
-            self.setColumnHidden(column, name in hidden or column in self._no_room)
+            self.setColumnHidden(column, name in hidden or column in out)
 
 
 def _one_line(cell: Any) -> str:

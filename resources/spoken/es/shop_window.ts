@@ -8,6 +8,10 @@
         <translation>Columnas</translation>
     </message>
     <message>
+        <source>{column} (no room here)</source>
+        <translation>{column} (aquí no cabe)</translation>
+    </message>
+    <message>
         <source>As it was</source>
         <translation>Como estaba</translation>
     </message>

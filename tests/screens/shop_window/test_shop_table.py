@@ -237,3 +237,23 @@ def test_amounts_are_sorted_by_their_size(numbers: list[int]) -> None:
 )
 def test_what_comes_first(first: object, then: object) -> None:
     assert sort_key(first) < sort_key(then)
+
+
+@OFF_SCREEN
+def test_a_column_without_room_says_so_and_comes_when_another_goes(
+    qtbot: QtBot, table: ShopTable
+) -> None:
+    table.leave_out((1, 2))
+    assert seen(table) == ["Job"]
+    choose(qtbot, table, "Left (no room here)")  # that one may as well be hidden for good
+    choose(qtbot, table, "Left")
+    choose(qtbot, table, "Job")
+    assert seen(table) == ["Miles"]
+    choose(qtbot, table, "As it was")
+    table.leave_out(())
+    assert seen(table) == list(HEADERS)
+
+
+def seen(table: ShopTable) -> list[str]:
+    """Return the headers that are seen."""
+    return [name for column, name in enumerate(HEADERS) if not table.isColumnHidden(column)]
