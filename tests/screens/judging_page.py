@@ -37,8 +37,9 @@ def settle(desk: Desk, qtbot: QtBot) -> None:
 
 
 def first_shown(page: ItsBackPage, qtbot: QtBot) -> None:
-    """Wait for the first return: the list is painted before it."""
+    """Wait for the first return, and all that is asked of it: the list is painted before it."""
     qtbot.waitUntil(lambda: page.findChild(JudgingSheet) is not None)
+    let_come()
 
 
 def listed(page: ItsBackPage) -> list[str]:
