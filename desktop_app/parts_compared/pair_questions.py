@@ -17,7 +17,7 @@ from desktop_app.parts_compared.reading_off import (
     reading_off,
     two_apart,
 )
-from desktop_app.parts_compared.rounded_off import rounded_question
+from desktop_app.parts_compared.rounded_off import rounded_questions
 from desktop_app.parts_compared.typed_value import unit_question
 from desktop_app.shop_record.question import Question, questions_of
 
@@ -45,7 +45,7 @@ def questions_about(
             *inside.values(),
             *_exchanged(kind, judged, conditions),
             *_copied(kind, readings, instruments),
-            *_rounded(kind, readings, instruments),
+            *rounded_questions(kind.dimensions, readings, instruments),
         )
 
     return questions_of(ask(kind), lambda: ask(_as_written(kind)))
@@ -174,13 +174,6 @@ def _copied(
             )
         ]
     return []
-
-
-def _rounded(
-    kind: PartKind, readings: Sequence[Reading], instruments: Mapping[str, Instrument]
-) -> list[str]:
-    question = rounded_question(kind.dimensions, readings, instruments)
-    return [question] if question else []
 
 
 def _values(dimension: Dimension, readings: Sequence[Reading], side: str) -> tuple[object, ...]:

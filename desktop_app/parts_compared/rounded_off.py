@@ -19,28 +19,25 @@ COARSE = 100
 FEWEST = 2
 
 
-def rounded_question(
+def rounded_questions(
     dimensions: Sequence[Dimension],
     readings: Sequence[Reading],
     instruments: Mapping[str, Instrument],
-) -> str:
-    """Ask once about all dimensions that were read so; empty where none was."""
-    found: list[str] = []
-    step = 0.0
-    for dimension in dimensions:
-        coarse = _coarse_step(dimension, readings, instruments)
-        if coarse:
-            found.append(dimension.label)
-            step = max(step, coarse)
+) -> tuple[str, ...]:
+    """Ask once about all dimensions that were read so."""
+    steps = ((one.label, _coarse_step(one, readings, instruments)) for one in dimensions)
+    found = {label: step for label, step in steps if step}
     if not found:
-        return ""
-    labels = tr(" and ").join(found[:3])
-    return tr(
-        "{labels}: every reading is a whole number of {step}, and the tool shows {shown}. "
-        "Were they rounded?",
-        labels=labels[:1].upper() + labels[1:],
-        step=amount(step, "mm"),
-        shown=amount(step / COARSE, "mm"),
+        return ()
+    labels, step = tr(" and ").join([*found][:3]), max(found.values())
+    return (
+        tr(
+            "{labels}: every reading is a whole number of {step}, and the tool shows {shown}. "
+            "Were they rounded?",
+            labels=labels[:1].upper() + labels[1:],
+            step=amount(step, "mm"),
+            shown=amount(step / COARSE, "mm"),
+        ),
     )
 
 
@@ -51,7 +48,7 @@ def _coarse_step(
 
     Those taken from photos were reckoned, and nobody rounded them.
     """
-    if dimension.unit != "mm" or dimension.role in ("count", "word", "orientation"):
+    if dimension.unit != "mm":
         return 0.0
     mine = [one for one in readings if one.dimension == dimension.name and one.photo is None]
     tools = [instrument_for(one.instrument, dimension, instruments) for one in mine]

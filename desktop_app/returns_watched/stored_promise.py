@@ -8,7 +8,7 @@ from datetime import date
 from sqlalchemy import Connection
 
 from desktop_app.returns_watched.stored_facts import Near
-from desktop_app.returns_watched.window import Window
+from desktop_app.returns_watched.window import Window, kept_window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 
 
@@ -31,6 +31,4 @@ def read_promise(connection: Connection) -> Promise:
 
 
 def _main(rules: HouseRules) -> Window:
-    return Window(
-        rules.window_days, rules.window_miles, "both" if rules.window_rule == "both" else "first"
-    )
+    return kept_window(rules.window_days, rules.window_miles, rules.window_rule)

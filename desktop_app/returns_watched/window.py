@@ -98,6 +98,11 @@ class Window:
         return by_time, miles / self.miles if self.miles and miles is not None else None
 
 
+def kept_window(days: int, miles: float, rule: str) -> Window:
+    """Return a window as a job or the house rules keep it: what is not "both" ends by the first."""
+    return Window(days, miles, "both" if rule == "both" else "first")
+
+
 def holds(used: float | None) -> bool:
     """True while the share of a window that is used is at most 1, or nobody can know it."""
     return used is None or used <= 1

@@ -29,7 +29,7 @@ def columns_menu(
     parent: QWidget,
     names: Sequence[str],
     hidden: Collection[str],
-    left_out: Collection[str] = (),
+    left_out: Collection[str],
 ) -> ColumnsMenu:
     """Return the menu of a table with these headers, some of them hidden.
 

@@ -108,7 +108,7 @@ class PhraseFinder:
         self._meanings = meanings = _Meanings(self._akin)
         for identity, texts in (*listed, *phrases.items()):
             for text in texts:
-                words = _words_of(reader, text)
+                words = reader.words(text)
                 if words and words not in known:
                     known[words] = _Phrase(identity, words, not DENIALS.isdisjoint(words))
         use = Counter(chain.from_iterable(map(set, known)))
@@ -268,16 +268,10 @@ class PhraseFinder:
         return _Fit(phrase, tuple(sorted(places)), value)
 
 
-@lru_cache(8192)
-def _words_of(reader: WordReader, text: str) -> tuple[str, ...]:
-    """Return the words of a phrase; a vocabulary is put together anew for each shop's own."""
-    return reader.told(text)
-
-
 @lru_cache(16)
 def _clauses(reader: WordReader, text: str) -> tuple[tuple[str, ...], ...]:
     """Return the clauses of a text; groups and conditions are looked for in the same ones."""
-    return tuple(map(tuple, reader.clauses(denials_plain(text))))
+    return tuple(reader.clauses(denials_plain(text)))
 
 
 def _denies_the_next(clause: Sequence[str], places: list[int]) -> bool:

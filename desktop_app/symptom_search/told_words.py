@@ -126,20 +126,18 @@ class WordReader:
         self._ordinary = frozenset(map(stem, ordinary))
         self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
         self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
-        self._told = lru_cache(_PHRASES)(self._tell)  # a phrase is asked for by several readers
+        self._told = lru_cache(_PHRASES)(
+            self._tell
+        )  # a phrase is asked for again: by each shop's own
 
-    def clauses(self, text: str) -> list[list[str]]:
+    def clauses(self, text: str) -> list[tuple[str, ...]]:
         """Return the compared words clause by clause; filling words are left out."""
         plain = _NUMBERED.sub("number ", _THOUSANDS.sub("", text))
         parts = (self.words(part) for part in _CLAUSE.split(plain))
         return [part for part in parts if part]
 
-    def words(self, text: str) -> list[str]:
+    def words(self, text: str) -> tuple[str, ...]:
         """Return the compared words of one clause or phrase."""
-        return list(self._told(text))
-
-    def told(self, text: str) -> tuple[str, ...]:
-        """Return the same as they are remembered, for what reads thousands of phrases."""
         return self._told(text)
 
     def _tell(self, text: str) -> tuple[str, ...]:

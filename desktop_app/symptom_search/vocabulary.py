@@ -111,7 +111,7 @@ class Vocabulary:
 
     def compared(self, phrase: str) -> tuple[str, ...]:
         """Return the words of a phrase as they are compared; none where it has only little ones."""
-        return tuple(self._reader.words(phrase))
+        return self._reader.words(phrase)
 
     def is_word(self, word: str) -> bool:
         """Tell whether a word is known as it is written: no slip for another."""

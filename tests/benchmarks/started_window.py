@@ -106,22 +106,31 @@ class Figures:
     kept: float
 
 
-def started(code: str, *words: str, own: Path) -> Figures:
-    """Run BARE or OURS in a process; `own` holds its compiled modules and what it remembers.
+def as_installed(own: Path) -> dict[str, str]:
+    """Return an environment in which `own` holds compiled modules and what a program remembers.
 
     Python keeps compiled modules as an installed program has them: without them every module
     of ours would be compiled anew at each start, and none of the peer's.
     """
     places = {f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("DATA", "CONFIG", "CACHE")}
     environ = {**os.environ, **places, "PYTHONPYCACHEPREFIX": str(own / "compiled")}
-    environ["DISPLAY"] = ":none"
-    for name in ("PYTHONDONTWRITEBYTECODE", "QT_QPA_PLATFORM"):
-        environ.pop(name, None)
-    said = subprocess.run(
+    environ.pop("PYTHONDONTWRITEBYTECODE", None)
+    return environ
+
+
+def said(code: str, *words: str, own: Path) -> str:
+    """Run BARE or OURS in a process, and return what it prints."""
+    environ = as_installed(own) | {"DISPLAY": ":none"}
+    environ.pop("QT_QPA_PLATFORM", None)
+    return subprocess.run(
         [sys.executable, "-c", code, *words],
         env=environ,
         capture_output=True,
         text=True,
         check=True,
-    )
-    return Figures(*(float(word) for word in said.stdout.split()))
+    ).stdout
+
+
+def started(code: str, *words: str, own: Path) -> Figures:
+    """Run BARE or OURS in a process, and return its figures."""
+    return Figures(*(float(word) for word in said(code, *words, own=own).split()))

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 from pathlib import Path
+
+from tests.benchmarks.started_window import as_installed
 
 ROOT = Path(__file__).resolve().parents[2]
 GOAL_MS = 100
@@ -15,14 +16,11 @@ MOST_FIRST = 1.7  # times the goal: the first job, and the first return with its
 
 def shown(shop: Path, own: Path) -> dict[str, list[float]]:
     """Return milliseconds by place: painted and held the first time, the same later (median)."""
-    environ = {**os.environ, "PYTHONPYCACHEPREFIX": str(own / "compiled")}  # as installed
-    environ |= {f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("DATA", "CONFIG", "CACHE")}
-    environ["OPENBLAS_NUM_THREADS"] = "1"  # as the program sets it when it is started
-    environ.pop("PYTHONDONTWRITEBYTECODE", None)
     done = subprocess.run(
         (sys.executable, "-m", "tests.benchmarks.shown_places", str(shop)),
         cwd=ROOT,
-        env=environ,
+        # Threads as the program sets them when it is started.
+        env=as_installed(own) | {"OPENBLAS_NUM_THREADS": "1"},
         capture_output=True,
         text=True,
         check=True,

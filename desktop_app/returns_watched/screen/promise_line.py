@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from datetime import date
 
-from desktop_app.language import tr
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import OdometerReading
 from desktop_app.repair_jobs.odometer_questions import day_in_words
@@ -17,13 +17,29 @@ from desktop_app.returns_watched.standing import Standing
 from desktop_app.returns_watched.stored_driven_since import read_driven_since
 from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.watch_words import miles_in_words, window_in_words
-from desktop_app.returns_watched.window import Window
+from desktop_app.returns_watched.window import kept_window
 from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.signs import signed
 
+_SAID = {
+    PromiseNow.RUNS: marked("{stands}. The promise still runs: {promised}, from {left} on."),
+    PromiseNow.RUNS_BY_DAYS: marked(
+        "{stands}. By its days the promise still runs: {promised}, from {left} on."
+    ),
+    PromiseNow.NOT_KNOWN: marked(
+        "{stands}. Nobody knows whether the promise still runs: {promised}, from {left} on."
+    ),
+    # The record has it under watch until the car is taken in: that is not said of what is over.
+    PromiseNow.OVER_BY_DAYS: marked("The promise is over by its days: {promised}, from {left} on."),
+    PromiseNow.OVER_BY_DISTANCE: marked(
+        "The promise is over by distance, {far} were driven: {promised}, from {left} on."
+    ),
+}
+_FAR_NOT_KNOWN = (PromiseNow.RUNS_BY_DAYS, PromiseNow.NOT_KNOWN)
+_UNREAD = marked("The distance is not known yet.")
 # It was told or estimated, does not go on from the last, or the car left without any.
-_CANNOT_SAY = tr("This reading cannot say how far it went.")
+_CANNOT_SAY = marked("This reading cannot say how far it went.")
 
 
 def promise_line(
@@ -54,45 +70,15 @@ def _in_words(
     job: JobView, left_on: date, today: date, driven: DrivenSince, unread: bool, stands: str
 ) -> str:
     unit = unit_of(job)
-    window = Window(
-        job.window_days, job.window_miles, "both" if job.window_rule == "both" else "first"
-    )
-    promised, left = window_in_words(window, unit), day_in_words(left_on)
+    window = kept_window(job.window_days, job.window_miles, job.window_rule)
     now = promise_now(window, (today - left_on).days, driven)
-    # The record has it under watch until the car is taken in: that is not said of what is over.
-    if now is PromiseNow.OVER_BY_DAYS:
-        return tr(
-            "The promise is over by its days: {promised}, from {left} on.",
-            promised=promised,
-            left=left,
-        )
-    if now is PromiseNow.OVER_BY_DISTANCE:
-        return tr(
-            "The promise is over by distance, {far} were driven: {promised}, from {left} on.",
-            far=miles_in_words(driven.miles, unit),
-            promised=promised,
-            left=left,
-        )
-    if now is PromiseNow.RUNS:
-        return tr(
-            "{stands}. The promise still runs: {promised}, from {left} on.",
-            stands=stands,
-            promised=promised,
-            left=left,
-        )
-    if now is PromiseNow.RUNS_BY_DAYS:
-        runs = tr(
-            "{stands}. By its days the promise still runs: {promised}, from {left} on.",
-            stands=stands,
-            promised=promised,
-            left=left,
-        )
-    else:
-        runs = tr(
-            "{stands}. Nobody knows whether the promise still runs: {promised}, from {left} on.",
-            stands=stands,
-            promised=promised,
-            left=left,
-        )
-    why = tr("The distance is not known yet.") if unread else _CANNOT_SAY
-    return f"{runs} {why}"
+    said = tr(
+        _SAID[now],
+        stands=stands,
+        far=miles_in_words(driven.miles, unit),
+        promised=window_in_words(window, unit),
+        left=day_in_words(left_on),
+    )
+    if now not in _FAR_NOT_KNOWN:
+        return said
+    return f"{said} {tr(_UNREAD if unread else _CANNOT_SAY)}"

@@ -84,10 +84,6 @@ class ReturnRows(QAbstractListModel):
         if not parent.isValid():
             self._tell(self._told + AT_ONCE)
 
-    def tell_all(self) -> None:
-        """Let the list know every row."""
-        self._tell(len(self._rows))
-
     def _tell(self, rows: int) -> None:
         rows = min(rows, len(self._rows))
         if rows > self._told:

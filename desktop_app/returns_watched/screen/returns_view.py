@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QListView
-
-from desktop_app.returns_watched.screen.return_rows import ReturnRows
 
 
 class ReturnsView(QListView):
@@ -22,6 +20,6 @@ class ReturnsView(QListView):
         super().keyboardSearch(search)
 
     def _know_all(self) -> None:
-        rows = self.model()
-        if isinstance(rows, ReturnRows):
-            rows.tell_all()
+        rows, top = self.model(), QModelIndex()
+        while rows.canFetchMore(top):
+            rows.fetchMore(top)

@@ -27,7 +27,7 @@ from desktop_app.returns_watched.signs import STANDING_SIGNS
 from desktop_app.returns_watched.standing import Standing
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
 from desktop_app.returns_watched.watch_words import days_in_words, window_in_words
-from desktop_app.returns_watched.window import Window
+from desktop_app.returns_watched.window import Window, kept_window
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.field_rows import FieldRows
@@ -129,9 +129,7 @@ class WatchSection(Section):
     def _promise(self, job: JobView) -> str:
         if job.left_at is None:
             return ""
-        window = Window(
-            job.window_days, job.window_miles, "both" if job.window_rule == "both" else "first"
-        )
+        window = kept_window(job.window_days, job.window_miles, job.window_rule)
         days = (self._desk.today() - date.fromisoformat(str(job.left_on))).days
         return tr(
             "{window}. It left {days} ago.",

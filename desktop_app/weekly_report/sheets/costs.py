@@ -290,7 +290,8 @@ def _visits(some: list[ReturnDone]) -> int:
 
 def _visits_of(some: list[ReturnDone]) -> tuple[int, int]:
     """Return how many visits these are, and of how many no cost is written anywhere."""
-    return _visits(some), _visits(some) - _visits([one for one in some if one.cost is not None])
+    visits = _visits(some)
+    return visits, visits - _visits([one for one in some if one.cost is not None])
 
 
 def _jobs(some: list[ReturnDone]) -> tuple[str, ...]:

@@ -6,15 +6,12 @@ ms, once, which neither a start nor its first search pays.
 
 from __future__ import annotations
 
-import os
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
 
 from desktop_app.commands.shop_place import new_place, now
-from tests.benchmarks.started_window import OURS
+from tests.benchmarks.started_window import OURS, said
 from tests.screens.searching import write_old_jobs
 
 # Wizards are not used here: their class is made with all the others or not at all.
@@ -37,15 +34,6 @@ def test_no_widget_of_qts_own_is_met_before_the_first_search_is_answered(
     record = new_place(tmp_path / "shop", now)
     write_old_jobs(record)
     record.close()
-    places = {f"XDG_{kind}_HOME": str(tmp_path / kind) for kind in ("DATA", "CONFIG", "CACHE")}
-    environ = {**os.environ, **places, "DISPLAY": ":none"}
-    environ.pop("QT_QPA_PLATFORM", None)
     code = _TOLD.format(before=before) + OURS
-    done = subprocess.run(
-        [sys.executable, "-c", code, str(tmp_path / "shop"), "search"],
-        capture_output=True,
-        text=True,
-        env=environ,
-        check=True,
-    )
-    assert done.stdout.split()[-1] == met
+    printed = said(code, str(tmp_path / "shop"), "search", own=tmp_path / "own")
+    assert printed.split()[-1] == met
