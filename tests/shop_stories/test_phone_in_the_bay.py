@@ -106,6 +106,14 @@ class Bay:
         pair = self.desk.ask(read_pair, self.pair)
         return [(one.name, one.side, one.view) for one in pair.photos]
 
+    def says_above(self) -> str:
+        """What stands above every page, which comes once the window has laid its tools out."""
+        found = self.counter.window.findChildren
+        self.counter.bot.waitUntil(lambda: len(found(PhoneStatus)) == 1, timeout=10000)
+        (status,) = found(PhoneStatus)
+        self.counter.bot.waitUntil(lambda: bool(status.text()), timeout=10000)
+        return status.text()
+
     def wait_for(self, count: int) -> None:
         """Wait until so many photos stand with the part."""
         self.counter.bot.waitUntil(lambda: len(self.shown()) == count, timeout=10000)
@@ -150,8 +158,7 @@ def test_a_photo_goes_from_the_phone_to_its_part_and_undo_takes_it_back(bay: Bay
     strip = bay.counter.find(QListWidget, "photos of the removed part, distributor rotor")
     assert [strip.item(row).text() for row in range(strip.count())] == ["tip.jpg"]
     assert bay.counter.reads("2 different photos came.")
-    [status] = bay.counter.window.findChildren(PhoneStatus)
-    assert status.text() == "Phone: open, 2 different photos"
+    assert bay.says_above() == "Phone: open, 2 different photos"
     assert bay.in_tray() == []
     bay.counter.press("Undo: Put a photo from the phone to a part")
     bay.wait_for(1)
@@ -165,8 +172,7 @@ def test_the_same_photo_sent_again_is_there_once(bay: Bay) -> None:
         assert bay.send(PHOTOS[0], place) == 200
         bay.wait_for(1)
     assert bay.counter.reads("One photo came.")
-    [status] = bay.counter.window.findChildren(PhoneStatus)
-    assert status.text() == "Phone: open, one photo"
+    assert bay.says_above() == "Phone: open, one photo"
     assert len(bay.desk.ask(photos_of_job, bay.job)) == 1
     bay.counter.bot.waitUntil(lambda: bay.in_tray() == [], timeout=10000)
 
