@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop_app import places_ahead
 from desktop_app.above_the_places import stand_above
-from desktop_app.commands.shop_place import kinds_of, shelf_of
+from desktop_app.commands.shop_place import kind_names, kinds_of, shelf_of
 from desktop_app.language import tr
 from desktop_app.left_again import LeftAgain
 from desktop_app.shop_record.deed import Done
@@ -30,7 +30,7 @@ from desktop_app.symptom_search.vocabulary import Vocabulary
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
     from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
-    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.parts_compared.part_kinds.part_kind import Called, PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
     from desktop_app.repair_jobs.rate_of_use import ShopUse
     from desktop_app.repair_jobs.screen.job_page import JobPage
@@ -87,7 +87,7 @@ class Places(QObject):
             place.RULES: self._rules_page,
             place.FIRST_RULES: self._first_rules_page,
             place.JOB: self._job_page,
-            place.BENCH: self._bench_page,
+            place.BENCH: lambda: self._bench.page(),
         }
         for name in (*place.ON_RAIL, *(name for name in made if name not in place.ON_RAIL)):
             window.add_place(name, made[name], on_rail=name in place.ON_RAIL)
@@ -98,6 +98,10 @@ class Places(QObject):
     @cached_property
     def _shelf(self) -> KindShelf:
         return shelf_of(self.desk.record)
+
+    @cached_property
+    def _kind_names(self) -> Mapping[str, Called]:
+        return self._kinds if "_shelf" in self.__dict__ else kind_names(self.desk.record)
 
     @cached_property
     def _bench(self) -> BenchPlace:
@@ -136,7 +140,7 @@ class Places(QObject):
     def _search(self) -> SearchPlace:
         from desktop_app.symptom_search.screen.search_place import SearchPlace
 
-        words, kinds = (lambda: self._vocabulary), (lambda: self._kinds)
+        words, kinds = (lambda: self._vocabulary), (lambda: self._kind_names)
         return SearchPlace(self.desk, words, kinds, self.open_job, self._car_is_here)
 
     def _write_up_page(self) -> QWidget:
@@ -191,9 +195,6 @@ class Places(QObject):
         from desktop_app.parts_compared.photo_reading_actions import follow
 
         return BenchCardPage(self.desk, follow)
-
-    def _bench_page(self) -> QWidget:
-        return self._bench.page()
 
     def _rules_page(self) -> Steps:
         from desktop_app.rules_places import rules_page
@@ -294,7 +295,8 @@ class Places(QObject):
         if "setting" in done.touched:
             self._window.let_unwanted_go()
         if "own_kind" in done.touched:
-            self.__dict__.pop("_shelf", None)  # read again when it is asked for
+            for read in ("_shelf", "_kind_names"):
+                self.__dict__.pop(read, None)  # read again when it is asked for
             self._kinds_changed = not self._window.renew(place.JOB)
         if self._maker is not None and done.touched & {"setting", "own_kind"}:
             self._maker.begin_anew()

@@ -16,8 +16,8 @@ from desktop_app.shop_record.trouble import ShopTrouble
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
-    from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
-    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.parts_compared.part_kinds.kind_shelf import Folder, KindShelf
+    from desktop_app.parts_compared.part_kinds.part_kind import KindNames, PartKind
     from desktop_app.shop_record.bulk import BulkRows
     from desktop_app.shop_record.deed import RowChange
     from desktop_app.shop_record.record import Clock, ShopRecord
@@ -45,9 +45,23 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
     """
     from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 
+    return load_kinds(*_kind_texts(shop, connection))
+
+
+def kind_names(shop: ShopRecord) -> dict[str, KindNames]:
+    """Return what the kinds of a shop are called: enough for a search, and sooner there."""
+    from desktop_app.parts_compared.part_kinds.kind_shelf import load_names
+
+    return load_names(*_kind_texts(shop))
+
+
+def _kind_texts(
+    shop: ShopRecord | None, connection: Any = None
+) -> tuple[list[Folder], dict[str, str]]:
+    """Return the folders in which kinds lie, and the texts of those in the record."""
     built_in = resource_path("part_kinds")
     if shop is None:
-        return load_kinds([built_in])
+        return [built_in], {}
     from desktop_app.parts_compared.stored_kinds import own_bodies
 
     if connection is not None:
@@ -55,7 +69,7 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
     else:
         with shop.reading() as reader:
             own = own_bodies(reader)
-    return load_kinds([built_in, shop.folder / "part_kinds"], own)
+    return [built_in, shop.folder / "part_kinds"], own
 
 
 def chosen_place(said: str | None) -> Path:

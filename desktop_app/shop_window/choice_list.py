@@ -4,17 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from PySide6 import QtWidgets
 from PySide6.QtCore import QChildEvent, QEvent, QSize, Qt
 from PySide6.QtGui import QHelpEvent, QPaintEvent
-from PySide6.QtWidgets import (
-    QComboBox,
-    QFrame,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionComboBox,
-    QStylePainter,
-    QWidget,
-)
+from PySide6.QtWidgets import QComboBox, QFrame, QStyledItemDelegate, QWidget
 
 from desktop_app.shop_window.said_whole import say_whole
 
@@ -40,35 +33,35 @@ class ChoiceList(QComboBox):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Show with a … that what is chosen goes on, where it finds no room."""
-        option = QStyleOptionComboBox()
+        option = QtWidgets.QStyleOptionComboBox()
         self.initStyleOption(option)
         shown = self._elided(option)
         if shown == option.currentText:
             super().paintEvent(event)
             return
         option.currentText = shown
-        painter = QStylePainter(self)
-        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
-        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter = QtWidgets.QStylePainter(self)
+        painter.drawComplexControl(QtWidgets.QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QtWidgets.QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.end()  # now, and not when Python comes to it
 
     def event(self, event: QEvent) -> bool:
         """Say under the mouse what is chosen, where it is not read whole, and what it is for."""
         if event.type() != QEvent.Type.ToolTip or not isinstance(event, QHelpEvent):
             return super().event(event)
-        option = QStyleOptionComboBox()
+        option = QtWidgets.QStyleOptionComboBox()
         self.initStyleOption(option)
         if self._elided(option) == option.currentText:
             return super().event(event)
         say_whole(self, event, self.currentText())
         return True
 
-    def _elided(self, option: QStyleOptionComboBox) -> str:
+    def _elided(self, option: QtWidgets.QStyleOptionComboBox) -> str:
         """Return what of the words that are chosen is shown."""
         if self.isEditable():
             return option.currentText
-        field = QStyle.SubControl.SC_ComboBoxEditField
-        kind = QStyle.ComplexControl.CC_ComboBox
+        field = QtWidgets.QStyle.SubControl.SC_ComboBoxEditField
+        kind = QtWidgets.QStyle.ComplexControl.CC_ComboBox
         room = self.style().subControlRect(kind, option, field, self).width()
         return self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideRight, room)
 

@@ -10,7 +10,7 @@ from pathlib import Path
 from weakref import WeakSet
 
 from platformdirs import user_data_path
-from PySide6.QtCore import QIODevice, QSaveFile
+from PySide6 import QtCore
 
 
 class Drafts:
@@ -89,8 +89,8 @@ def _spare_of(folder: Path) -> Path:
 
 
 def _written(path: Path, said: bytes) -> bool:
-    file = QSaveFile(str(path))
-    if not file.open(QIODevice.OpenModeFlag.WriteOnly):
+    file = QtCore.QSaveFile(str(path))
+    if not file.open(QtCore.QIODevice.OpenModeFlag.WriteOnly):
         return False
     file.write(said)
     return file.commit()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from operator import itemgetter
 
-from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Called
 from desktop_app.repair_jobs.trouble_code import code_book
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search import stored, stored_led_there
@@ -39,7 +39,7 @@ __all__ = ["Found", "Hit", "find", "open_page", "vehicle_classes", "what_led_the
 def find(
     record: ShopRecord,
     vocabulary: Vocabulary,
-    kinds: Mapping[str, PartKind],
+    kinds: Mapping[str, Called],
     text: str,
     limit: int = 20,
     kept: Filters = ALL_JOBS,
@@ -168,7 +168,7 @@ def _hits(
 def _fixes(
     counted: Sequence[FixCounted],
     mended: Mapping[int, tuple[list[str], str]],
-    kinds: Mapping[str, PartKind],
+    kinds: Mapping[str, Called],
 ) -> tuple[Fix, ...]:
     """Return what fixed the chosen jobs, the commonest first, equally common ones by name.
 

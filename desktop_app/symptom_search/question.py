@@ -8,7 +8,7 @@ from functools import cache, lru_cache
 from typing import NamedTuple
 
 from desktop_app.language import marked, tr
-from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Called
 from desktop_app.repair_jobs.concern_conditions import condition_as_written, condition_words
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
@@ -97,7 +97,7 @@ class Question(NamedTuple):
     pieces: tuple[Piece, ...] = ()
 
 
-def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> Question:
+def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, Called]) -> Question:
     """Read a text; whatever is typed can be read, at worst into nothing."""
     text = text[:MOST_CHARACTERS].replace("\x00", " ").lstrip()
     said = tokens(text)[: MOST_WORDS * 2]
@@ -133,7 +133,7 @@ def codes_told(text: str) -> tuple[str, ...]:
     return codes_in(_CODE_APART.sub(r"\1\2", text))
 
 
-def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> str:
+def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, Called]) -> str:
     """Return the text without the fewest words that make it say this piece, however often."""
     while span := _shortest_saying(text, piece, vocabulary, kinds):
         text = f"{text[: span[0]].rstrip()} {text[span[1] :].lstrip()}".strip()
@@ -141,7 +141,7 @@ def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str,
 
 
 def _shortest_saying(
-    text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]
+    text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, Called]
 ) -> tuple[int, int] | None:
     said = tokens(text)[: MOST_WORDS * 2]
     for length in range(1, 8):
@@ -152,9 +152,7 @@ def _shortest_saying(
     return None
 
 
-def _says(
-    stretch: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]
-) -> bool:
+def _says(stretch: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, Called]) -> bool:
     if piece.kind == "symptom":
         return any(group.id == piece.id for group in vocabulary.groups_in(stretch))
     if piece.kind == PERHAPS:
@@ -172,7 +170,7 @@ def _says(
 
 
 def _part_kinds_in(
-    said: list[Token], kinds: Mapping[str, PartKind], vocabulary: Vocabulary
+    said: list[Token], kinds: Mapping[str, Called], vocabulary: Vocabulary
 ) -> tuple[tuple[str, ...], set[int]]:
     """Return the part kinds named, the longest names first, and the places they take."""
     named = _part_names(tuple((kind.id, *kind.every_name) for kind in kinds.values()))

@@ -8,7 +8,7 @@ from itertools import chain
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Called
 from desktop_app.repair_jobs.concern_conditions import condition_as_written
 from desktop_app.repair_jobs.stored import (
     Job,
@@ -55,7 +55,7 @@ class JobIndex:
     every language.
     """
 
-    def __init__(self, kinds: Mapping[str, PartKind]) -> None:
+    def __init__(self, kinds: Mapping[str, Called]) -> None:
         self._part_words = {
             kind.id: plain_words(" ".join((kind.id, *kind.plain_names))) for kind in kinds.values()
         }

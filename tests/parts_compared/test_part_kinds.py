@@ -10,7 +10,7 @@ import pytest
 from desktop_app.parts_compared.instruments.instrument import usual_instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.kind_page import kind_as_json
-from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds, load_names
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -41,6 +41,18 @@ def test_every_built_in_kind_can_be_read() -> None:
         "distributor-rotor", "distributor-cap", "spark-plug", "plug-wire", "ignition-coil",
         "brake-pads", "serpentine-belt", "oil-filter",
     } <= set(SHELF.kinds)  # fmt: skip
+
+
+def test_the_names_alone_are_those_of_the_whole_kinds(tmp_path: Path) -> None:
+    shop = tmp_path / "part_kinds"
+    shop.mkdir()
+    (shop / "good.toml").write_text(GOOD, "utf-8")
+    (shop / "bad.toml").write_text(GOOD.replace('"width"', '"Width!"'), "utf-8")
+    own = {"another": GOOD.replace("own-part", "another"), "no-kind": "id ="}
+    for folders in ([BUILT_IN, shop], [BUILT_IN], [shop]):
+        whole = load_kinds(folders, own).kinds
+        assert load_names(folders, own) == {id_: kind.names for id_, kind in whole.items()}
+    assert {"own-part", "another"} <= load_names([BUILT_IN, shop], own).keys()
 
 
 @pytest.mark.parametrize("kind", SHELF.kinds.values(), ids=str)

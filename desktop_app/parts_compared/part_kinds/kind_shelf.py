@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from typing import NamedTuple, Protocol
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import NamedTuple, Protocol, TypeVar
 
 from desktop_app.language import tr
-from desktop_app.parts_compared.part_kinds.kind_table import as_written
+from desktop_app.parts_compared.part_kinds.kind_table import Say, as_written
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.our_words import ours_said
-from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
+from desktop_app.parts_compared.part_kinds.part_kind import Called, KindNames, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind, read_names
 
 NOTHING: Mapping[str, str] = {}
+_Kind = TypeVar("_Kind", bound=Called)
+_Read = Callable[[str, str, Say], _Kind]
 
 
 class Folder(Protocol):
@@ -48,7 +50,22 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
     that language too. A folder that isn't there counts as empty; what can't be used is left out
     and told of.
     """
-    kinds: dict[str, PartKind] = {}
+    kinds, troubles = _load(folders, own, read_kind, read_kind)
+    return KindShelf(kinds, troubles, frozenset(own) & kinds.keys())
+
+
+def load_names(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> dict[str, KindNames]:
+    """Return what the kinds of `load_kinds` are called, in a third of the time.
+
+    Of those that come with the program the names alone are read: tests hold the rest of them.
+    """
+    return _load(folders, own, read_names, lambda *kind: read_kind(*kind).names)[0]
+
+
+def _load(
+    folders: Sequence[Folder], own: Mapping[str, str], read_ours: _Read[_Kind], read: _Read[_Kind]
+) -> tuple[dict[str, _Kind], tuple[KindTrouble, ...]]:
+    kinds: dict[str, _Kind] = {}
     troubles: list[KindTrouble] = []
     for place, folder in enumerate(folders):
         if not folder.is_dir():
@@ -56,14 +73,17 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
         files = (one for one in folder.iterdir() if one.name.endswith(".toml"))
         for file in sorted(files, key=lambda one: one.name):
             try:
-                kind = read_kind(_text(file), file.name, as_written if place else tr)
+                text = _text(file)
+                kind = (
+                    read(text, file.name, as_written) if place else read_ours(text, file.name, tr)
+                )
             except KindTrouble as trouble:
                 troubles.append(trouble)
             else:
                 kinds[kind.id] = kind
     for name, text in own.items():
         try:
-            kind = read_kind(text, tr("the shop's own {name}", name=name), ours_said)
+            kind = read(text, tr("the shop's own {name}", name=name), ours_said)
             if kind.id != name:
                 raise KindTrouble(
                     tr("the shop's own {name}", name=name),
@@ -74,7 +94,7 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
             kinds[name] = kind
         except KindTrouble as trouble:
             troubles.append(trouble)
-    return KindShelf(dict(sorted(kinds.items())), tuple(troubles), frozenset(own) & kinds.keys())
+    return dict(sorted(kinds.items())), tuple(troubles)
 
 
 def _text(file: Folder) -> str:

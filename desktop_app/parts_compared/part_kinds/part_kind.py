@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from typing import Literal, NamedTuple, TypeAlias
+from typing import Literal, NamedTuple, Protocol, TypeAlias
 
 from desktop_app.language import as_shown, marked, tr
 
@@ -89,12 +89,51 @@ class ProofCheck(NamedTuple):
     level: str = "bay"
 
 
+class Called(Protocol):
+    """What a kind is called: all that a search needs of it."""
+
+    @property
+    def id(self) -> str:
+        """The id that is kept."""
+
+    @property
+    def name(self) -> str:
+        """The name in the language spoken."""
+
+    @property
+    def plain_names(self) -> tuple[str, ...]:
+        """The names in the program's own words, whatever language is spoken."""
+
+    @property
+    def every_name(self) -> tuple[str, ...]:
+        """Every name by which people may call it."""
+
+
+class KindNames(NamedTuple):
+    """The names of a kind; `written` are those in the program's words, where others are said."""
+
+    id: str
+    name: str
+    also: tuple[str, ...] = ()
+    written: tuple[str, ...] = ()
+
+    @property
+    def plain_names(self) -> tuple[str, ...]:
+        """Return the names in the program's own words, whatever language is spoken."""
+        return self.written or (self.name, *self.also)
+
+    @property
+    def every_name(self) -> tuple[str, ...]:
+        """Return every name by which people may call it."""
+        return (self.name, *self.also, *self.written)
+
+
 class PartKind(NamedTuple):
     """Everything the shop knows about comparing one kind of part.
 
     `like` is the id of the built-in kind that a shop's own kind was copied from. Sides, views, the
-    terms of conditions and the checks are kept as they stand here, and shown by tr(). `written` are
-    the names in the program's own words, where `name` and `also` are in another language.
+    terms of conditions and the checks are kept as they stand here, and shown by tr(). `written` is
+    as in KindNames.
     """
 
     id: str
@@ -121,12 +160,17 @@ class PartKind(NamedTuple):
     @property
     def plain_names(self) -> tuple[str, ...]:
         """Return the names in the program's own words, whatever language is spoken."""
-        return self.written or (self.name, *self.also)
+        return self.names.plain_names
 
     @property
     def every_name(self) -> tuple[str, ...]:
         """Return every name by which people may call it."""
-        return (self.name, *self.also, *self.written)
+        return self.names.every_name
+
+    @property
+    def names(self) -> KindNames:
+        """Return what it is called, and nothing else of it."""
+        return KindNames(self.id, self.name, self.also, self.written)
 
     def term_words(self, term: str) -> str:
         """Return a term as people see it; one that the kind doesn't know was typed by them."""

@@ -13,6 +13,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import (
     ConditionTerm,
     Dimension,
     Direction,
+    KindNames,
     PartKind,
     ProofCheck,
     RefitCheck,
@@ -31,12 +32,11 @@ def read_kind(text: str, file: str, say: Say = as_written) -> PartKind:
     change of one kind, so that an unchanged text is not taken apart twice.
     """
     table = toml_table(text, file, say)
-    name, also = table.said("name"), table.names("also")
-    plain = (table.word("name"), *table.words("also"))
+    names = _names(table)
     return PartKind(
-        id=table.identifier("id", "tip-radius"),
-        name=name,
-        also=also,
+        id=names.id,
+        name=names.name,
+        also=names.also,
         system=table.word("system"),
         sides=table.words("sides"),
         pieces=table.word("pieces", "1"),
@@ -52,8 +52,20 @@ def read_kind(text: str, file: str, say: Say = as_written) -> PartKind:
             ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
         like=table.identifier("like", "tip-radius") if table.word("like", "") else "",
-        written=plain if plain != (name, *also) else (),
+        written=names.written,
     )
+
+
+def read_names(text: str, file: str, say: Say = as_written) -> KindNames:
+    """Return what the kind written in `text` is called, and look at nothing else of it."""
+    return _names(toml_table(text, file, say))
+
+
+def _names(table: KindTable) -> KindNames:
+    name, also = table.said("name"), table.names("also")
+    plain = (table.word("name"), *table.words("also"))
+    written = plain if plain != (name, *also) else ()
+    return KindNames(table.identifier("id", "tip-radius"), name, also, written)
 
 
 def _dimensions(table: KindTable) -> tuple[Dimension, ...]:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
+from PySide6 import QtWidgets
 from PySide6.QtCore import QSize, Slot
-from PySide6.QtWidgets import QStyle, QStyleOptionComboBox
 
 from desktop_app.language import tr
 from desktop_app.shop_window.choice_list import SPARE
@@ -24,10 +24,10 @@ class PersonField(KeptChoiceField):
 
     def minimumSizeHint(self) -> QSize:
         """Say the width in which who is chosen is read; the names come when it is shown already."""
-        option = QStyleOptionComboBox()
+        option = QtWidgets.QStyleOptionComboBox()
         self.initStyleOption(option)
         said = QSize(self.fontMetrics().horizontalAdvance(self.currentText()), 0)
-        kind = QStyle.ContentsType.CT_ComboBox
+        kind = QtWidgets.QStyle.ContentsType.CT_ComboBox
         wide = self.style().sizeFromContents(kind, option, said, self).width() + SPARE
         return super().minimumSizeHint().expandedTo(QSize(wide, 0))
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from PySide6 import QtWidgets
 from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QFontMetrics, QPainter
-from PySide6.QtWidgets import QStyleOptionViewItem
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.found import Hit
@@ -15,13 +15,13 @@ from desktop_app.symptom_search.screen.laid_lines import LaidLines
 class BriefPainter(HitPainter):
     """For a list that stands beside something else."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+    def sizeHint(self, option: QtWidgets.QStyleOptionViewItem, index: Index) -> QSize:
         return QSize(200, row_height(option.fontMetrics))
 
     def _paint_hit(
         self,
         painter: QPainter,
-        option: QStyleOptionViewItem,
+        option: QtWidgets.QStyleOptionViewItem,
         box: QRectF,
         hit: Hit,
         ink: QColor,

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import ceil
 
+from PySide6 import QtWidgets
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette
-from PySide6.QtWidgets import QAbstractScrollArea, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QAbstractScrollArea, QStyledItemDelegate
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.find import Hit
@@ -25,7 +26,7 @@ TITLE, CONCERN, OUTCOME, REASONS = 60, 120, 240, 120
 class HitPainter(QStyledItemDelegate):
     """Lays a job out as: title, concern, cause and correction, why it was found."""
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+    def sizeHint(self, option: QtWidgets.QStyleOptionViewItem, index: Index) -> QSize:
         row = index.data(HitRows.HIT)
         line = option.fontMetrics.lineSpacing()
         view = option.widget
@@ -37,10 +38,12 @@ class HitPainter(QStyledItemDelegate):
         high = sum(lines_height(text, font, inside, most, bold) for text, most, bold in texts)
         return QSize(width, ceil(high) + 2 * PAD)
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+    def paint(
+        self, painter: QPainter, option: QtWidgets.QStyleOptionViewItem, index: Index
+    ) -> None:
         row = index.data(HitRows.HIT)
         painter.save()
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        chosen = bool(option.state & QtWidgets.QStyle.StateFlag.State_Selected)
         palette: QPalette = option.palette
         if chosen:
             painter.fillRect(option.rect, palette.highlight())
@@ -58,7 +61,7 @@ class HitPainter(QStyledItemDelegate):
     def _paint_hit(
         self,
         painter: QPainter,
-        option: QStyleOptionViewItem,
+        option: QtWidgets.QStyleOptionViewItem,
         box: QRectF,
         hit: Hit,
         ink: QColor,

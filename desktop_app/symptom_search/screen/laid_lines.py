@@ -5,18 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import cast
 
+from PySide6 import QtGui
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import (
-    QColor,
-    QFont,
-    QFontMetricsF,
-    QPainter,
-    QPainterPath,
-    QTextCharFormat,
-    QTextLayout,
-    QTextLine,
-    QTextOption,
-)
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
 Span = tuple[int, int]
 _BREAKS = str.maketrans("\n\r\t\u2028\u2029", "     ")
@@ -31,9 +22,9 @@ class LaidLines:
         self, text: str, font: QFont, width: float, most: int = 1, bold: Iterable[Span] = ()
     ) -> None:
         self._font, self._width = font, width
-        self._layout = QTextLayout(text.translate(_BREAKS), font)
-        option = QTextOption()
-        option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
+        self._layout = QtGui.QTextLayout(text.translate(_BREAKS), font)
+        option = QtGui.QTextOption()
+        option.setWrapMode(QtGui.QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
         self._layout.setTextOption(option)
         self._layout.setFormats([_heavy(span) for span in bold])
         self._layout.beginLayout()
@@ -54,7 +45,7 @@ class LaidLines:
         painter.setPen(ink)
         wide = self._whole_letters(painter) if self._cut else self._width
         last = QRectF(box.x(), box.y() + self.height - self._last - 1, wide, self._last + 2)
-        seen = QPainterPath()
+        seen = QtGui.QPainterPath()
         seen.addRect(QRectF(box.x(), box.y(), self._width, last.y() - box.y()))
         seen.addRect(last)
         painter.save()
@@ -71,7 +62,7 @@ class LaidLines:
         """Return how wide the letters of the last line are that leave room for the dots."""
         room = self._width - painter.fontMetrics().horizontalAdvance("…") - 2
         line = self._layout.lineAt(self._layout.lineCount() - 1)
-        first_off = line.xToCursor(room, QTextLine.CursorPosition.CursorOnCharacter)
+        first_off = line.xToCursor(room, QtGui.QTextLine.CursorPosition.CursorOnCharacter)
         return cast("tuple[float, int]", line.cursorToX(first_off))[0]
 
 
@@ -85,9 +76,9 @@ def lines_height(
     return LaidLines(text, font, width, most, bold).height
 
 
-def _heavy(span: Span) -> QTextLayout.FormatRange:
-    stretch = QTextLayout.FormatRange()
+def _heavy(span: Span) -> QtGui.QTextLayout.FormatRange:
+    stretch = QtGui.QTextLayout.FormatRange()
     stretch.start, stretch.length = span[0], span[1] - span[0]
-    stretch.format = QTextCharFormat()
+    stretch.format = QtGui.QTextCharFormat()
     stretch.format.setFontWeight(QFont.Weight.Bold)
     return stretch

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
-from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Called
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search import find
 from desktop_app.symptom_search.filters import ALL_JOBS, Filters
@@ -15,7 +15,7 @@ from desktop_app.symptom_search.untold_words import Untold, untold
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 Words = Callable[[], Vocabulary]
-Kinds = Callable[[], Mapping[str, PartKind]]
+Kinds = Callable[[], Mapping[str, Called]]
 
 
 class OldJobs:
