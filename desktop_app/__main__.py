@@ -36,6 +36,7 @@ def _open_window(folder: Path | None, say: Callable[[], ShopTrouble] | None = No
     from desktop_app.shop_window.sources_unread import leave_sources_unread
 
     leave_sources_unread()
+    _write_figures()
     trouble = _speak()
     if say is not None:
         trouble = say()  # in the language that is spoken now
@@ -45,6 +46,7 @@ def _open_window(folder: Path | None, say: Callable[[], ShopTrouble] | None = No
 
 
 def _draw_window(folder: Path, picture: Path) -> None:
+    _write_figures()
     _tell(_speak())
     from desktop_app.program_started import draw_window
 
@@ -70,6 +72,14 @@ def _speak() -> ShopTrouble | None:
     from desktop_app.shop_window.own_language import speak_language, wanted_language
 
     return speak_language(wanted_language())
+
+
+def _write_figures() -> None:
+    """Write figures in the window, and on what it prints, as this computer does."""
+    from desktop_app.figures_shown import speak_figures
+    from desktop_app.shop_window.own_language import wanted_decimal_sign
+
+    speak_figures(wanted_decimal_sign())
 
 
 def _tell(trouble: ShopTrouble | None) -> None:

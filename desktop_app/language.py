@@ -4,14 +4,17 @@ A text is written in English where it belongs and goes through tr(). What anothe
 for it lies in resources/spoken (made with Qt's own tools); who starts the program says which one
 is to be spoken, before anything else is imported, so that words kept in tables are spoken too.
 What people typed, and what the record keeps, is never translated.
+
+Figures in a text have the decimal sign said with speak_figures() (figures_shown.py).
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator
 from contextlib import contextmanager
-from contextvars import ContextVar
 from typing import TypeVar
+
+from desktop_app import figures_shown
 
 #: Which language is wanted, said from outside.
 VARIABLE = "BENCHWITNESS_LANGUAGE"
@@ -24,7 +27,6 @@ def _in_english(text: str) -> str:
 
 
 _said: _Said = _in_english
-_plain: ContextVar[bool] = ContextVar("plain", default=False)
 _code = ""
 
 
@@ -47,18 +49,18 @@ def tr(text: str, /, **values: object) -> str:
 
     A text without values is taken as it stands, braces and all.
     """
-    said = text if _plain.get() else _said(text) or text
-    return said.format(**values) if values else said
+    said = text if figures_shown.in_kept_form.get() else _said(text) or text
+    return figures_shown.filled(said, values) if values else said
 
 
 @contextmanager
 def as_written() -> Iterator[None]:
     """Within it texts are given as they are written here: to be kept, and found by their words."""
-    before = _plain.set(True)
+    before = figures_shown.in_kept_form.set(True)
     try:
         yield
     finally:
-        _plain.reset(before)
+        figures_shown.in_kept_form.reset(before)
 
 
 def marked(term: Term, /) -> Term:

@@ -11,7 +11,7 @@ from functools import cache
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
-from desktop_app import language
+from desktop_app import figures_shown, language
 from desktop_app.language import marked
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -84,6 +84,12 @@ def speak_language(code: str) -> ShopTrouble | None:
         )
     language.speak(cache(lambda text: words.translate("", text) or ""), code)
     return None
+
+
+def wanted_decimal_sign() -> figures_shown.DecimalSign:
+    """Return the decimal sign said by the environment, or the system's: a comma, else a point."""
+    said = os.environ.get(figures_shown.VARIABLE, "")
+    return "," if (said if said in (".", ",") else QLocale.system().decimalPoint()) == "," else "."
 
 
 def speak_in_dialogs(app: QCoreApplication) -> None:
