@@ -8,6 +8,7 @@ What the record and files for machines hold, and what commands print, keeps the 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from contextvars import ContextVar
 from numbers import Number
@@ -25,6 +26,11 @@ in_kept_form: ContextVar[bool] = ContextVar("in_kept_form", default=False)
 _BY_COMMA = str.maketrans({".": ",", ",": GROUP})
 _BY_POINT = str.maketrans({",": ".", GROUP: None, "\u00a0": None})
 _by_comma = False
+_SPACES = f"{GROUP}\u00a0"
+_GROUPED, _SPACED = (
+    re.compile(rf"(?<![\d.,/])\d{{1,3}}(?:[{by}]\d{{3}})+(?![{by}]?\d|\s*/)")
+    for by in (_SPACES, f"{_SPACES} ")
+)
 
 
 def speak_figures(decimal: DecimalSign = ".") -> None:
@@ -53,6 +59,15 @@ def with_point(figures: str) -> str:
     if _by_comma and not in_kept_form.get():
         return figures.translate(_BY_POINT)
     return figures.replace(",", "")
+
+
+def without_groups(typed: str, *, spaced: bool = True) -> str:
+    """Return a typed text without the spaces between groups of three digits.
+
+    `spaced` is whether plain spaces set groups apart too, and not one number from the next.
+    """
+    grouped = _SPACED if spaced else _GROUPED
+    return grouped.sub(lambda found: re.sub(r"\s", "", found[0]), typed)
 
 
 def filled(text: str, values: Mapping[str, Any]) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass
 from typing import Any
 
+from desktop_app.figures_shown import figure
 from desktop_app.job_history.told_entry import EntryTold
 from desktop_app.language import tr
 from desktop_app.part_photos.picture_kind import ENDINGS
@@ -83,9 +84,9 @@ def read_me(template: str, facts: SealedFacts) -> str:
     for name, value in {
         "made": facts.made_at,
         "program": facts.program,
-        "head": f"{facts.head_number:,}",
-        "shown": f"{facts.shown:,} of them",
-        "covered": f"{covered:,} of them",
+        "head": figure(facts.head_number, ","),
+        "shown": f"{figure(facts.shown, ',')} of them",
+        "covered": f"{figure(covered, ',')} of them",
         "hash_only": _hash_only(facts.hash_only),
         "missing": _missing(facts.missing_photos),
         "shop": " ".join(facts.shop.split()),

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal
 
+from desktop_app.figures_shown import figure
 from desktop_app.job_history.job_rows import Row
 from desktop_app.job_history.table_words import ColumnWords, How
 from desktop_app.language import as_shown, tr
@@ -100,7 +101,7 @@ def _dimension(value: Any, _column: ColumnWords, values: Values, speech: ShopSpe
 
 def _reading(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
     dimension = dimension_of(values, speech)
-    return amount(value, dimension.unit) if dimension else f"{value:g}"
+    return amount(value, dimension.unit) if dimension else figure(value, "g")
 
 
 def _causes(value: Any, _column: ColumnWords, _values: Values, _speech: ShopSpeech) -> str:
@@ -169,9 +170,11 @@ _TOLD: dict[How, Callable[[Any, ColumnWords, Values, ShopSpeech], str]] = {
     "miles": lambda value, _c, _v, speech: distance_in_words(
         from_miles(value, speech.distance_unit), speech.distance_unit
     ),
-    "hours": lambda value, *_: f"{value:g}",
+    "hours": lambda value, *_: figure(value, "g"),
     "mm": lambda value, *_: amount(value, "mm"),
-    "number": lambda value, *_: f"{value:,}" if isinstance(value, int) else f"{value:g}",
+    "number": lambda value, *_: (
+        figure(value, ",") if isinstance(value, int) else figure(value, "g")
+    ),
     "moment": lambda value, *_: moment_in_words(value),
     "row": _row,
     "above": _row,

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.figures_shown import figure, shown
 from desktop_app.language import marked, tr
 from desktop_app.part_photos.marks.mark import HIGHEST_MM, LENGTHS, Mark, MarkType, is_height
 from desktop_app.part_photos.typed_length import MM_PER_INCH, no_length, typed_length
@@ -128,16 +129,16 @@ def value_words(
         value, sign = value / MM_PER_INCH, " in"
         expanded_u = None if expanded_u is None else expanded_u / MM_PER_INCH
     if not expanded_u or not math.isfinite(expanded_u):
-        return f"{value:.6g}{sign}"
+        return f"{figure(value, '.6g')}{sign}"
     places = max(0, 1 - math.floor(math.log10(expanded_u)))
-    return f"{value:.{places}f} ± {expanded_u:.{places}f}{sign}"
+    return f"{figure(value, f'.{places}f')} ± {figure(expanded_u, f'.{places}f')}{sign}"
 
 
 def _share_words(value: float, expanded_u: float) -> str:
     """Return "12 ± 4 %": whole per cent, or tenths of a small doubt, which is rounded up."""
     places = 0 if expanded_u > 0.9 else 1
     doubt = max(1, math.ceil(round(expanded_u * 10**places, 1))) / 10**places
-    return f"{value:.{places}f} ± {doubt:.{places}f} %"
+    return f"{figure(value, f'.{places}f')} ± {figure(doubt, f'.{places}f')} %"
 
 
 def matters_unsaid(mark: Mark, scale: PlaneScale | None) -> bool:
@@ -221,5 +222,5 @@ def shown_height(value: float | None, length_unit: str = "mm") -> str:
     """Return a kept height as its field shows it, "" for none."""
     if value is None:
         return ""
-    shown = value / MM_PER_INCH if length_unit == "inch" else value
-    return f"{shown:.6f}".rstrip("0").rstrip(".")
+    length = value / MM_PER_INCH if length_unit == "inch" else value
+    return shown(f"{length:.6f}".rstrip("0").rstrip("."))

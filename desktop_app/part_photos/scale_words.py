@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.typed_length import MM_PER_INCH
 
@@ -22,7 +23,9 @@ def said_of_scale(scale: PlaneScale, length_unit: str = "mm") -> str:
     if scale.distance_mm is not None:
         inch = length_unit == "inch"
         away = (
-            f"{scale.distance_mm / MM_PER_INCH:.1f} in" if inch else f"{scale.distance_mm:.0f} mm"
+            f"{figure(scale.distance_mm / MM_PER_INCH, '.1f')} in"
+            if inch
+            else f"{figure(scale.distance_mm, '.0f')} mm"
         )
         parts.append(tr("{away} away", away=away))
     return " ".join([", ".join(parts) + ".", *scale.warnings])

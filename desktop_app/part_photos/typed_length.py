@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from desktop_app.figures_shown import without_groups
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -25,7 +26,7 @@ def typed_length(text: str, length_unit: str = "mm", accepted: str = "") -> floa
     bare = text.strip()
     if not bare:
         return None
-    found = _TYPED.fullmatch(bare)
+    found = _TYPED.fullmatch(without_groups(bare))
     if found is None:
         raise no_length(text, accepted)
     unit = (found["unit"] or length_unit).casefold()

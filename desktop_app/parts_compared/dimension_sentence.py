@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.figures_shown import with_point
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionVerdict
 from desktop_app.parts_compared.instruments.instrument import tool_words
@@ -279,7 +280,7 @@ def _moved(judged: Judged) -> str:
     value, expanded, shown = judged.value, judged.expanded, judged.shown
     if value == 0 and expanded <= 0:
         return tr("no difference found")
-    if float(number(value, expanded)) == 0:
+    if float(with_point(number(value, expanded))) == 0:
         return tr("no difference found{doubt}", doubt=_off(judged))
     off = doubt(expanded, "", shown.doubt_decimals)
     seen = value if shown.difference is None else shown.difference

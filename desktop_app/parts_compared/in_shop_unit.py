@@ -54,9 +54,15 @@ def said_in_mm(text: str) -> str:
     return _with_unit(text, "mm")
 
 
+#: What a figure without its unit is written with.
+_BARE = "0123456789.,/+- \u00a0\u202f"
+
+
 def _with_unit(text: str, unit: str) -> str:
     pieces = [piece.strip() for piece in text.split(";")]
-    bare = [bool(piece) and all(c in "0123456789.,/+- " for c in piece) for piece in pieces]
+    bare = [
+        bool(piece) and all(c in "0123456789.,/+- \u00a0\u202f" for c in piece) for piece in pieces
+    ]
     return "; ".join(
         f"{piece} {unit}" if alone else piece for piece, alone in zip(pieces, bare, strict=True)
     )

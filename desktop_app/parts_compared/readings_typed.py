@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import TypeAlias
 
+from desktop_app.figures_shown import without_groups
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.typed_value import typed_value
@@ -20,7 +21,7 @@ Typed: TypeAlias = tuple[float | None, str | None, str]
 def split_readings(text: str) -> tuple[str, ...]:
     """Split a field into readings: by semicolons or new lines, and by spaces between numbers."""
     pieces: list[str] = []
-    for piece in re.split(r"[;\n]", text):
+    for piece in re.split(r"[;\n]", without_groups(text, spaced=False)):
         words = piece.split()
         numbers = len(words) > 1 and all(_DECIMAL.fullmatch(word) for word in words)
         pieces += words if numbers else [" ".join(words)] if words else []
@@ -48,7 +49,7 @@ def read_readings(text: str, dimension: Dimension, length_unit: str) -> tuple[Ty
     read = []
     for piece in pieces:
         bare = in_inches and re.fullmatch(r"[0-9.,/+ \-]+", piece)
-        value = typed_value(f"{piece} in" if bare else piece, dimension.unit)
+        value = typed_value(f"{piece} in" if bare else piece, dimension.unit, spaced=False)
         read.append((value, None, f"{piece} in" if bare else piece))
     return tuple(read)
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.figures_shown import figure
+
 MARGIN = 0.6  # of the longer side of what the marks take, left free on each side of it
 ASPECT = 1.7  # width by height of the place that a photo has on the sheet
 LEAST_SHARE = 1 / 9  # of the photo's longer side: a piece without surroundings says little
@@ -54,7 +56,7 @@ def bar(mm_wide: float, length_unit: str) -> tuple[float, str] | None:
     fitting = [one for one in BARS[unit] if one * MM[unit] <= LONGEST_BAR * mm_wide]
     if not fitting:
         return None
-    return fitting[-1] * MM[unit] / mm_wide, f"{fitting[-1]:g} {unit}"
+    return fitting[-1] * MM[unit] / mm_wide, f"{figure(fitting[-1], 'g')} {unit}"
 
 
 def _wanted(one: MarksTake) -> tuple[float, float]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share
@@ -92,7 +93,7 @@ def _capital(words: str) -> str:
 def _figures(one: Share, unit: str, factor: float) -> tuple[str, str, str]:
     value, half_width = one.value * factor, one.half_width * factor
     return (
-        f"{one.times:+g} ×".replace("-", "\N{MINUS SIGN}"),
+        f"{figure(one.times, '+g')} ×".replace("-", "\N{MINUS SIGN}"),
         amount(value, unit, half_width) if value else amount(0.0, unit),
         f"± {number(half_width, half_width)}",
     )

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 from typing import Any
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.compressed_air import Air
@@ -103,7 +104,7 @@ def _bar(side: Side, path: SparkPath) -> SparkBar | None:
     words = (
         tr("{low:.1f} to {high:.1f} kV", low=low.kv, high=high.kv)
         if path.valid
-        else f"{low.kv:.1f} kV"
+        else f"{figure(low.kv, '.1f')} kV"
     )
     drawn = tr("{low:.1f} to {high:.1f} kV", low=low.low_kv, high=high.high_kv)
     name = "" if path.valid else tr("rotor gap alone") if path.rotor else tr("plug gap alone")
@@ -177,7 +178,7 @@ def spark_drawing(picture: SparkPicture, width: float, plain: str, bold: str) ->
     for index in range(steps + 1):
         x = LABEL + index * step * scale
         drawing.add(Line(x, FOOT - 6, x, height, strokeColor=_grey(0.8), strokeWidth=0.4))
-        mark = f"{index * step:g}"
+        mark = figure(index * step, "g")
         drawing.add(String(x, FOOT - 15, mark, fontName=plain, fontSize=7.5, textAnchor="middle"))
     drawing.add(Line(LABEL, FOOT - 6, width - NUMBERS, FOOT - 6, strokeWidth=0.8))
     middle = (LABEL + width - NUMBERS) / 2

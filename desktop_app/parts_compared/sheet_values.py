@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.figures_shown import with_point
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
@@ -88,7 +89,7 @@ def _with_doubt(shown: str, expanded: float, decimals: int | None = None) -> str
 
 
 def _signed(text: str) -> str:
-    if float(text) == 0 or text.startswith("-"):
+    if float(with_point(text)) == 0 or text.startswith("-"):
         return _minus(text)
     return f"+{text}"
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.figures_shown import figure, shown
 from desktop_app.language import tr
 
 _SIGNS = {"deg": "°", "kohm": "kΩ", "ohm": "Ω", "C": "°C"}
@@ -37,9 +38,9 @@ def number(value: float, uncertainty: float = 0.0, decimals: int | None = None) 
     `decimals` where it stands in a sum that must come out (shown_sum.py).
     """
     if uncertainty <= 0:
-        return f"{value:.6g}"
+        return figure(value, ".6g")
     text = f"{value:.{decimals_for(uncertainty) if decimals is None else decimals}f}"
-    return text.removeprefix("-") if float(text) == 0 else text
+    return shown(text.removeprefix("-") if float(text) == 0 else text)
 
 
 def amount(value: float, unit: str, uncertainty: float = 0.0, decimals: int | None = None) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.air_breakdown import (
     LEAST_BAR_CM,
@@ -59,7 +60,7 @@ class Volts:
     def words(self) -> str:
         """Return it as it is said: "4.6 kV (4.4 to 4.8)"."""
         if self.high_kv - self.low_kv < 0.05:
-            return f"{self.kv:.1f} kV"
+            return f"{figure(self.kv, '.1f')} kV"
         return tr(
             "{kv:.1f} kV ({low:.1f} to {high:.1f})",
             kv=self.kv,

@@ -6,6 +6,7 @@ import math
 import re
 from fractions import Fraction
 
+from desktop_app.figures_shown import figure, without_groups
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import Span
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -43,12 +44,14 @@ class ValueRefused(ShopTrouble):
     """A typed value that can't be understood, with what would be."""
 
 
-def typed_value(text: str, unit: str) -> float:
+def typed_value(text: str, unit: str, *, spaced: bool = True) -> float:
     """Return the value in `unit`: "12.7", "12,7", "1/2 in", "0.500 in", "0.30+0.15".
+
+    `spaced` is whether a space may set thousands apart: "1 250.5".
 
     Raises ValueRefused, which says what is accepted.
     """
-    bare = text.strip()
+    bare = without_groups(text.strip(), spaced=spaced)
     ending = _UNIT.search(bare)
     typed = ending[0].casefold() if ending else unit.casefold()
     factors = _FACTORS.get(unit, {unit.casefold(): 1.0})
@@ -63,7 +66,7 @@ def typed_value(text: str, unit: str) -> float:
 
 def accepted_value(value: float, unit: str, text: str = "") -> float:
     """Return the value if a part can have it; else raise ValueRefused."""
-    shown = text or f"{value:g}"
+    shown = text or figure(value, "g")
     if not math.isfinite(value) or abs(value) > _LARGEST:
         raise _refused(shown, unit)
     if value < 0 and unit not in _SIGNED:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
+from desktop_app.figures_shown import figure
 from desktop_app.records_exchanged.date_order import still_to_come
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.row_reader import RowReader
@@ -111,12 +112,12 @@ def _shown(field: str, value: Any, file_unit: str, says_day: SaysDay) -> str:
     if isinstance(value, date):
         return says_day(value)
     if field == "price":
-        return f"{value / 100:,.2f}"
+        return figure(value / 100, ",.2f")
     if field == "hours":
-        return f"{value:.2f}"
+        return figure(value, ".2f")
     if field == "codes":
         return ", ".join(value)
     if field == "odometer":
         number, unit = value
-        return "" if number is None else f"{number:,} {unit or file_unit}".strip()
+        return "" if number is None else f"{figure(number, ',')} {unit or file_unit}".strip()
     return str(value)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 
 # The international yard and pound agreement of 1959 (NIST SP 811, Appendix B).
@@ -35,4 +36,4 @@ def mm_to_inch(millimetres: float) -> float:
 
 def distance_in_words(distance: float, unit: DistanceUnit) -> str:
     """Return a distance for people, rounded to whole units: "3,180 mi"."""
-    return f"{distance:,.0f} {unit}"
+    return f"{figure(distance, ',.0f')} {unit}"

@@ -224,7 +224,7 @@ def write_provoked(
 
 
 def _provoked_in_words(provoked: Provoked | None) -> str:
-    return tr("emptied") if provoked is None else provoked.typed()
+    return tr("emptied") if provoked is None else provoked.shown()
 
 
 def catch_here(record: ShopRecord, job_id: int, words: str) -> Done:

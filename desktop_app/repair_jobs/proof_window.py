@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import (
     DistanceUnit,
@@ -45,7 +46,7 @@ def _time(job: JobView) -> str:
 
 def _far(job: JobView) -> str:
     miles = from_miles(job.window_miles, unit_of(job))
-    return f"{miles:,.0f} {unit_words(unit_of(job))}"
+    return f"{figure(miles, ',.0f')} {unit_words(unit_of(job))}"
 
 
 def _promised(job: JobView) -> str:

@@ -6,6 +6,7 @@ import math
 import re
 from dataclasses import dataclass
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.chance_words import of_cases
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -33,8 +34,14 @@ class Provoked:
 
     def typed(self) -> str:
         """Return it as it is typed and kept."""
-        before = f"{self.before} in {self.before_min:g} min"
-        return f"{before}, then {self.after} in {self.after_min:g} min"
+        return self._with(f"{self.before_min:g}", f"{self.after_min:g}")
+
+    def shown(self) -> str:
+        """Return it as its field shows it."""
+        return self._with(figure(self.before_min, "g"), figure(self.after_min, "g"))
+
+    def _with(self, before_min: str, after_min: str) -> str:
+        return f"{self.before} in {before_min} min, then {self.after} in {after_min} min"
 
 
 def read_provoked(text: str) -> Provoked:

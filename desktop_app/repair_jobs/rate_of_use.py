@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from desktop_app.figures_shown import filled
 from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
@@ -224,4 +225,5 @@ def use_in_words(rate: RateOfUse, unit: str = tr("miles"), per_mile: float = 1.0
             "over {days:,} days."
         )
     )
-    return words.format(amount=amount, unit=unit, low=low, high=high, days=rate.days)
+    named = {"amount": amount, "unit": unit, "low": low, "high": high, "days": rate.days}
+    return filled(words, named)

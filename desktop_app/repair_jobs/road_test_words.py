@@ -6,6 +6,7 @@ import re
 from contextlib import suppress
 from dataclasses import dataclass
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.chance_words import of_cases, percent
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -179,4 +180,4 @@ def _needed_amount(worth: RoadTestWorth) -> str:
 
 
 def _amount(number: float, unit: EveryUnit) -> str:
-    return ONE_OF[unit] if number == 1 else f"{number:,g} {EVERY_WORDS[unit]}"
+    return ONE_OF[unit] if number == 1 else f"{figure(number, ',g')} {EVERY_WORDS[unit]}"

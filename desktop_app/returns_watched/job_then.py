@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import marked, tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
@@ -71,7 +72,11 @@ class JobThen:
     def _odometer(self) -> str:
         job = self.job
         read = job.odometer_in if job.odometer_out is None else job.odometer_out
-        return tr("odometer not read") if read is None else f"{read:,} {job.vehicle.odometer_unit}"
+        return (
+            tr("odometer not read")
+            if read is None
+            else f"{figure(read, ',')} {job.vehicle.odometer_unit}"
+        )
 
     def _concern(self) -> str:
         same = tr(" (the customer says: the same again)") if self.job.says_same else ""

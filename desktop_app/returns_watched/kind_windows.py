@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.returns_watched.month_end import days_of_months, most_days_of_months
@@ -78,7 +79,7 @@ class Promise:
             (self.miles, tr("mile"), _MILES),
         ):
             if value is not None:
-                limits.append(f"{value:,} {one if value == 1 else many}")
+                limits.append(f"{figure(value, ',')} {one if value == 1 else many}")
         if len(limits) == 1:
             return limits[0]
         time, far = limits

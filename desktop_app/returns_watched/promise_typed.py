@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.figures_shown import GROUP, figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.returns_watched.kind_windows import Promise
@@ -39,7 +40,7 @@ def promise_in_words(promise: Promise, unit: DistanceUnit) -> str:
     if unit == "mi" or promise.miles is None:
         return promise.in_words()
     shown = shown_distance(promise.miles, unit)
-    said = f"{shown:,} km"
+    said = f"{figure(shown, ',')} km"
     if shown % 10 and promise.miles % 100 == 0:
         said = tr("{miles:,} miles ({kilometres})", miles=promise.miles, kilometres=said)
     return promise.in_words().replace(_miles_said(promise.miles), said)
@@ -50,7 +51,7 @@ def _miles_said(miles: int) -> str:
 
 
 def _whole(what: str, text: str) -> int | None:
-    typed = text.strip().replace("\u00a0", " ")
+    typed = text.strip().replace("\u00a0", " ").replace(GROUP, " ")
     if not typed:
         return None
     number = re.sub("[, ]", "", typed)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from decimal import ROUND_HALF_UP, Decimal
 
+from desktop_app.figures_shown import figure, shown
 from desktop_app.language import tr
 
 MOST_CENTS = 100_000_000
@@ -104,7 +105,7 @@ def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) 
         return tr("Nobody has written what it cost.")
     said = []
     if cost.hours:
-        hours = format(cost.hours.normalize(), "f")
+        hours = figure(cost.hours.normalize(), "f")
         an_hour = money(hour_cost_cents, currency)
         said.append(
             tr(
@@ -129,4 +130,4 @@ def money(cents: int, currency: str) -> str:
     whole, rest = divmod(abs(cents), 100)
     # The joiner keeps the sign and the amount on one line.
     sign = "−\u2060" if cents < 0 else ""
-    return f"{sign}{currency}{whole:,}.{rest:02d}"
+    return f"{sign}{currency}{shown(f'{whole:,}.{rest:02d}')}"

@@ -7,6 +7,7 @@ from datetime import date
 from operator import attrgetter
 from typing import Any
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.returns_watched.return_cost import AMOUNTS
@@ -64,7 +65,7 @@ def _words(name: str, value: Any) -> str:
     if isinstance(value, tuple):
         return ", ".join(f"“{_one(each)}”" for each in value)
     if name.endswith("_cents"):
-        return f"{value // 100}.{value % 100:02d}"
+        return shown(f"{value // 100}.{value % 100:02d}")
     return f"“{_one(value)}”"
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, Generic, NamedTuple, TypeVar
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -39,10 +40,10 @@ def in_words(value: Any) -> str:
     if value is None or value == "":
         return tr("emptied")
     if isinstance(value, int | float):
-        return f"{value:,.2f}".rstrip("0").rstrip(".")
+        return shown(f"{value:,.2f}".rstrip("0").rstrip("."))
     return f"“{value}”"
 
 
 def cents_in_words(cents: int | None) -> str:
     """Return an amount of money as it is told to the other desk."""
-    return tr("emptied") if cents is None else f"{cents // 100:,}.{cents % 100:02d}"
+    return tr("emptied") if cents is None else shown(f"{cents // 100:,}.{cents % 100:02d}")

@@ -12,6 +12,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
+from desktop_app.figures_shown import shown as as_shown
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import RuleSaid, all_rules, change_rule, check_rule
@@ -147,4 +148,4 @@ def _accepted(low: str, high: str) -> str:
 
 
 def _amount(cents: int) -> str:
-    return f"{cents // 100:,}.{cents % 100:02d}"
+    return as_shown(f"{cents // 100:,}.{cents % 100:02d}")

@@ -5,8 +5,14 @@ from __future__ import annotations
 import re
 from datetime import date
 
-# An amount, with what may stand before and behind it: $1,250.00, 37 %, 12,400 miles, -3.
-_AMOUNT = re.compile(r"[^\w-]{0,3}(-?\d[\d,]*(?:\.\d+)?)\D{0,20}")
+from desktop_app.figures_shown import GROUP, decimal_sign, with_point
+
+# An amount, with what may stand before and behind it: $1,250.00, 37 %, 12,400 miles, -3; by the
+# decimal sign of what is shown.
+_AMOUNT = {
+    ".": re.compile(r"[^\w-]{0,3}(-?\d[\d,]*(?:\.\d+)?)\D{0,20}"),
+    ",": re.compile(rf"[^\w-]{{0,3}}(-?\d(?:{GROUP}?\d)*(?:,\d+)?)\D{{0,20}}"),
+}
 _BY_DAY = re.compile(r"\d{4}-\d\d-\d\d.*")
 
 
@@ -19,9 +25,9 @@ def sort_key(cell: object) -> tuple[int, float, str]:
     if isinstance(cell, date):
         return (2, 0.0, cell.isoformat())
     words = str(cell).strip()
-    amount = None if _BY_DAY.fullmatch(words) else _AMOUNT.fullmatch(words)
+    amount = None if _BY_DAY.fullmatch(words) else _AMOUNT[decimal_sign()].fullmatch(words)
     if amount is not None:
-        return (1, float(amount[1].replace(",", "")), words)
+        return (1, float(with_point(amount[1])), words)
     return (2, 0.0, _natural(words))
 
 

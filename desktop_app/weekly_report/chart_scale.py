@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from math import ceil, floor, log10
 
+from desktop_app.figures_shown import figure
+
 MOST_STEPS = 5
 
 
@@ -26,5 +28,5 @@ def round_ticks(values: Iterable[float]) -> tuple[float, ...]:
 def tick_words(tick: float, *, share: bool) -> str:
     """Return a tick as it is read: "5%" for a share, else the number with no needless digits."""
     if share:
-        return f"{tick * 100:.10g}%"
-    return f"{tick:,.10g}"
+        return figure(tick * 100, ".10g") + "%"
+    return figure(tick, ",.10g")

@@ -12,6 +12,7 @@ from datetime import date
 from functools import lru_cache
 from typing import NamedTuple
 
+from desktop_app.figures_shown import figure
 from desktop_app.returns_watched.share_words import share_words
 from desktop_app.weekly_report.sheet_form import Cell, Column, Kind
 
@@ -169,10 +170,10 @@ def as_shown(value: float | date | None, kind: Kind, sign: str = "") -> str:
     if isinstance(value, date):
         return value.isoformat()
     if kind == "money":
-        return f"{sign}{value:,.2f}"
+        return f"{sign}{figure(value, ',.2f')}"
     if kind == "count":
-        return f"{value:,.0f}"
-    return share_words(value) if kind == "share" else f"{value:,.2f}"
+        return figure(value, ",.0f")
+    return share_words(value) if kind == "share" else figure(value, ",.2f")
 
 
 def _shapes(texts: Iterable[str]) -> set[str]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from datetime import timedelta
 from typing import NamedTuple
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
@@ -155,7 +156,7 @@ def _left(figures: WeekFigures) -> str:
         "{jobs} left in the week, {counted} counted; not counted: {others}.",
         jobs=jobs,
         counted=counted,
-        others=", ".join(f"{number:,} {why}" for why, number in whys.items()),
+        others=", ".join(f"{figure(number, ',')} {why}" for why, number in whys.items()),
     )
 
 

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, or_, select
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.returns_watched.kind_windows import promise_of
 from desktop_app.returns_watched.promise_typed import promise_in_words
@@ -76,7 +77,7 @@ def _rules(changed: _Changed, shop: ShopWords) -> Iterator[str]:
 def _in_words(name: str, value: Any, shop: ShopWords) -> str:
     if isinstance(value, str):
         return f"“{value_words(value)}”"
-    return money(value, shop.currency) if name.endswith("_cents") else f"{value:,}"
+    return money(value, shop.currency) if name.endswith("_cents") else figure(value, ",")
 
 
 def _promise(

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
 from PySide6.QtWidgets import QHeaderView, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.job_history.told_entry import EntryTold
 from desktop_app.language import tr
 from desktop_app.shop_window.texts import plain_label
@@ -20,7 +21,7 @@ _NUMBER, _WHEN, _WORDS, _NOW = 0, 1, 3, 4  # the words take what room is left
 def entry_words(entry: EntryTold) -> tuple[str, ...]:
     """Return what stands in the list of an entry."""
     words = entry.words if not entry.clock else f"⚠  {entry.words}"
-    return (f"{entry.seq:,}", entry.when, entry.who, words, entry.state_words)
+    return (figure(entry.seq, ","), entry.when, entry.who, words, entry.state_words)
 
 
 class HistoryList(QSplitter):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker
 from desktop_app.part_photos.bench_card.card_layouts import (
@@ -95,7 +96,11 @@ def _between_lowest(layout: CardLayout, low: float) -> list[Shape]:
         shapes.append(Words((corner[0], corner[1] + 2.4), str(number), 2.8, bold=True))
     wide, high = PAGES_MM[layout.paper]
     ids = sorted(layout.ids)
-    lines = (tr("bench card"), PAPER_WORDS[layout.paper], f"{wide:g} × {high:g} mm")
+    lines = (
+        tr("bench card"),
+        PAPER_WORDS[layout.paper],
+        f"{figure(wide, 'g')} × {figure(high, 'g')} mm",
+    )
     shapes.append(Words((named[0], low + 3.0), "Benchwitness", 2.6, bold=True))
     for number, line in enumerate(
         (*lines, tr("markers {first} to {last}", first=ids[0], last=ids[-1])), 1
@@ -113,7 +118,7 @@ def _ruler(layout: CardLayout, top: float) -> list[Shape]:
     for mm in range(10, round(layout.check_length_mm), 10):
         below = middle + (2.0 if mm % 50 == 0 else 1.2)
         lines.append(block(left + mm - half, middle, left + mm + half, below))
-    length = f"{layout.check_length_mm:g} mm"
+    length = f"{figure(layout.check_length_mm, 'g')} mm"
     return [Area(tuple(lines)), Words((right + 2.0, middle + 0.9), length, 2.6, bold=True)]
 
 

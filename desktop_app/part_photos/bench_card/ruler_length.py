@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.typed_length import MM_PER_INCH, typed_length
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -62,8 +63,8 @@ def shown_length(measured_mm: float | None, length_unit: str) -> str:
     if measured_mm is None:
         return ""
     if length_unit == "inch":
-        return f"{round(measured_mm / MM_PER_INCH, 4):g} in"
-    return f"{round(measured_mm, 3):.10g} mm"
+        return f"{figure(round(measured_mm / MM_PER_INCH, 4), 'g')} in"
+    return f"{figure(round(measured_mm, 3), '.10g')} mm"
 
 
 def said_of_ruler(measured_mm: float | None, nominal_mm: float, measured_on: date | None) -> str:

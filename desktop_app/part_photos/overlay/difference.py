@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines
 from desktop_app.repair_jobs.distance import mm_to_inch
@@ -74,8 +75,8 @@ class Difference:
 def said_length(mm: float, length_unit: str, digits: int = 2) -> tuple[str, str]:
     """Return a length and its unit as the shop reads it; an inch shows one digit more."""
     if length_unit == "inch":
-        return f"{mm_to_inch(mm):.{digits + 1}f}", "in"
-    return f"{mm:.{digits}f}", "mm"
+        return figure(mm_to_inch(mm), f".{digits + 1}f"), "in"
+    return figure(mm, f".{digits}f"), "mm"
 
 
 def differences(alignment: Alignment) -> tuple[Difference, ...]:

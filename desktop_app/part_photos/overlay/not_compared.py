@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines
 from desktop_app.part_photos.overlay.difference import SIDES, said_length, side_numbers
@@ -52,7 +53,7 @@ class NotCompared:
 
     def words(self, length_unit: str = "mm") -> str:
         """Return it as one sentence, lengths in "mm" or "inch"."""
-        share = f"{self.share:.0%}"
+        share = figure(self.share, ".0%")
         *some, last = self.sides
         sides = tr("{some} and {last}", some=", ".join(some), last=last) if some else last
         ends = (said_length(mm, length_unit, 1) for mm in self.framed_above_mm or (0.0, 0.0))

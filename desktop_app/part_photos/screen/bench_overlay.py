@@ -8,6 +8,7 @@ from typing import get_args
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSlider, QStyle, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.part_photos.mark_words import height_mm
 from desktop_app.part_photos.marks.mark import Pixel
@@ -383,7 +384,9 @@ def _outline_mm(text: str, unit: str) -> float | None:
 def _short(height: float | None, unit: str) -> str:
     """Return a height as its field shows it: three places of a mm, five of an inch."""
     per_unit, places = (MM_PER_INCH, 5) if unit == "inch" else (1.0, 3)
-    return "" if height is None else f"{height / per_unit:.{places}f}".rstrip("0").rstrip(".")
+    if height is None:
+        return ""
+    return shown(f"{height / per_unit:.{places}f}".rstrip("0").rstrip("."))
 
 
 _APART = tr("The photos lie on each other no more, nor on the sheet. Undo brings it back.")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.mark_actions import Follow, forget_scale, keep_two_points
@@ -154,7 +155,7 @@ class ScaleLine(QWidget):
                 tr("in inches") if unit == "inch" else tr("in millimetres")
             )
         self._length_u.setPlaceholderText(
-            f"{_USUAL_U_MM / MM_PER_INCH:.3f}" if unit == "inch" else f"{_USUAL_U_MM:g}"
+            figure(_USUAL_U_MM / MM_PER_INCH, ".3f") if unit == "inch" else figure(_USUAL_U_MM, "g")
         )
 
     def _show_length(self) -> None:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
+from desktop_app.repair_jobs.chance_words import RARE
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +41,9 @@ class SumKept:
 
 def chance(probability: float) -> str:
     """Return a probability as said at the bench, like "p 0.51" or "p below 0.001"."""
-    return tr("p below 0.001") if probability < 0.001 else f"p {probability:.2g}"
+    if probability < RARE:
+        return tr("p below {rare:g}", rare=RARE)
+    return f"p {figure(probability, '.2g')}"
 
 
 def listed(numbers: tuple[int, ...]) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import marked, tr
 from desktop_app.parts_compared.instruments.instrument import tool_words
 
@@ -55,6 +56,11 @@ class SumField:
             and (self.least is None or value >= self.least)
             and (self.most is None or value <= self.most)
         )
+
+
+def shown_default(field: SumField) -> str:
+    """Return what stands in a field before anything is typed, figures as they are shown."""
+    return shown(field.default) if field.kind in MEASURED else field.default
 
 
 def doubt_field(name: str, label: str, unit: str, instrument: str) -> SumField:

@@ -168,7 +168,9 @@ class Filled:
         # A share or a trim may be below zero; elsewhere the unit says what may.
         below_zero = field.unit == "%" and text[:1] in ("-", "−")
         try:
-            size = typed_value(text[1:] if below_zero else text, field.unit)
+            size = typed_value(
+                text[1:] if below_zero else text, field.unit, spaced=field.kind != "list"
+            )
         except ValueRefused as refused:
             raise self.trouble(field.name, refused.what, self._accepted(field)) from refused
         value = -size if below_zero else size

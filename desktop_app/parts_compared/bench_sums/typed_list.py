@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.figures_shown import without_groups
+
 _WHOLE = re.compile(r"\d{1,7}")
 _WHOLES_PARTED = re.compile(r"[\s,;/+\-–]+")
 _GROUPS_PARTED = re.compile(r"[/;|]")
@@ -12,7 +14,8 @@ MOST_PARTS = 64
 
 def typed_wholes(text: str) -> tuple[int, ...] | None:
     """Return the whole numbers, parted by space, comma, slash or dash; None if not such a list."""
-    parts = [part for part in _WHOLES_PARTED.split(text.strip()) if part]
+    bare = without_groups(text.strip(), spaced=False)
+    parts = [part for part in _WHOLES_PARTED.split(bare) if part]
     if not 0 < len(parts) <= MOST_PARTS or not all(_WHOLE.fullmatch(part) for part in parts):
         return None
     return tuple(int(part) for part in parts)
@@ -30,7 +33,7 @@ def list_parts(text: str) -> list[str]:
 
     A comma between two digits is a decimal comma, unless the list has decimal points as well.
     """
-    bare = text.strip()
+    bare = without_groups(text.strip(), spaced=False)
     if ";" in bare:
         parts = bare.split(";")
     elif re.search(r",\s", bare) or ("," in bare and "." in bare):

@@ -8,10 +8,10 @@ from collections.abc import Mapping
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan, Place
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading
-from desktop_app.parts_compared.shown_value import number
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.look import TOUCH
 
@@ -99,6 +99,6 @@ class GaugeReadingsGrid(QTableWidget):
 def _words(value: float | None, step: float, is_next: bool) -> str:
     if value is None:
         return NEXT if is_next else ""
-    text = number(round(value, 6))
+    text = f"{round(value, 6):.6g}"
     decimals = math.ceil(-math.log10(step) - 1e-9) if 0 < step < 1 else 0
-    return text if len(text.partition(".")[2]) >= decimals else f"{value:.{decimals}f}"
+    return shown(text if len(text.partition(".")[2]) >= decimals else f"{value:.{decimals}f}")

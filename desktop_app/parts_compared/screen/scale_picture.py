@@ -7,6 +7,7 @@ import math
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen
 
+from desktop_app.figures_shown import figure
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.screen.drawn_values import DrawnValues
 from desktop_app.parts_compared.screen.scale_axis import Axis, axis_for
@@ -61,7 +62,7 @@ def _draw_axis(painter: QPainter, plot: QRectF, axis: Axis, unit: str, palette: 
     painter.drawLine(plot.bottomLeft(), plot.bottomRight())
     metrics = painter.fontMetrics()
     base = plot.bottom() + 4 + metrics.ascent()
-    words = [f"{tick:.{axis.decimals}f}" for tick in axis.ticks]
+    words = [figure(tick, f".{axis.decimals}f") for tick in axis.ticks]
     words[0] += amount(0.0, unit).removeprefix("0")
     widest = max(metrics.horizontalAdvance(one) for one in words)
     apart = _x(plot, axis, axis.ticks[-1]) - _x(plot, axis, axis.ticks[0])

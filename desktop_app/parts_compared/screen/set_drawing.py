@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.screen.drawn_set import DrawnRoom, DrawnSet
@@ -93,7 +94,7 @@ def _draw_axis(painter: QPainter, plot: QRectF, axis: Axis, unit: str, ink: QCol
     for tick in axis.ticks:
         x = _x(plot, axis, tick)
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4))
-        said = f"{tick:.{axis.decimals}f}"
+        said = figure(tick, f".{axis.decimals}f")
         said += amount(0.0, unit).removeprefix("0") if tick == axis.ticks[0] else ""
         left = x - metrics.horizontalAdvance(said) / 2
         if left > end + 6:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.sheet_pages import draw_pages
@@ -193,7 +194,7 @@ class SheetPreview(QWidget):
             )
             self._column.addWidget(page)
             self._pages.append(page)
-        self._percent.setText(f"{ZOOMS[self._zoom]:.0%}".replace("%", " %"))
+        self._percent.setText(figure(ZOOMS[self._zoom], ".0%").replace("%", " %"))
 
     def _allow(self, ready: bool) -> None:
         none = "" if ready else _NO_SHEET

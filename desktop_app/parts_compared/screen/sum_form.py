@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QV
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
-from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField
+from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField, shown_default
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.bench_sums.sums_offered import work_out
 from desktop_app.parts_compared.in_shop_unit import said_in_inches, said_in_mm, shop_unit
@@ -59,7 +59,8 @@ class SumForm(QWidget):
             unit = f", {shown}" if shown else ""
             text = filled.get(field.name)
             if text is None:
-                text = said_in_mm(field.default) if self._reads_inches(field) else field.default
+                usual = shown_default(field)
+                text = said_in_mm(usual) if self._reads_inches(field) else usual
             box = self._field(field.name, field.choices, text)
             label = f"{field.label[:1].upper()}{field.label[1:]}{unit}"
             grid.addWidget(Labelled(label, box, field.help), place // ACROSS, place % ACROSS)

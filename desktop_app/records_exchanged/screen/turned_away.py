@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.records_exchanged.column_choice import field_words
 from desktop_app.records_exchanged.job_row import RowRejected
@@ -51,4 +52,4 @@ class TurnedAway(QWidget):
 
 def _words(row: RowRejected) -> tuple[str, ...]:
     column = field_words(row.column) if row.column else tr("the whole row")
-    return f"⚠ {row.row:,}", column, " ".join(row.value.split()), row.why
+    return f"⚠ {figure(row.row, ',')}", column, " ".join(row.value.split()), row.why

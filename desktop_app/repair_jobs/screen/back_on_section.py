@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
+from desktop_app.figures_shown import figure, shown
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.hand_over import REFIT
@@ -111,7 +112,7 @@ class BackOnSection(Section):
         self._holds[self._hours].show_kept(job.hours, _plain(job.hours))
         self._holds[self._unbilled].show_kept(job.unbilled_hours, _plain(job.unbilled_hours))
         cents = job.price_cents
-        price = "" if cents is None else f"{cents / 100:,.2f}"
+        price = "" if cents is None else figure(cents / 100, ",.2f")
         self._holds[self._price].show_kept(cents, price)
         self._boxes[self._price].hint(tr("in {currency}", currency=self._desk.rules.currency))
 
@@ -171,4 +172,4 @@ class BackOnSection(Section):
 
 
 def _plain(number: float | None) -> str:
-    return "" if number is None else f"{number:,.2f}".rstrip("0").rstrip(".")
+    return "" if number is None else shown(f"{number:,.2f}".rstrip("0").rstrip("."))

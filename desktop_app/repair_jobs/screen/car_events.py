@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs import odometer_actions
 from desktop_app.repair_jobs.job_view import EventSeen, JobView
@@ -83,7 +84,7 @@ def _in_words(event: EventSeen, unit: str) -> str:
     said = f"{day_in_words(kept_day(event.on))}: {tr(event.kind)}"
     if event.kind == "odometer replaced":
         before, after = (
-            tr("not known") if value is None else f"{value:,} {unit}"
+            tr("not known") if value is None else f"{figure(value, ',')} {unit}"
             for value in (event.before, event.after)
         )
         said = tr(

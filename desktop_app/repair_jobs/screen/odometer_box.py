@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import as_kept, as_shown, tr
 from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, unit_words
@@ -75,7 +76,7 @@ class OdometerBox(QWidget):
     def show_job(self, job: JobView) -> None:
         """Show what the odometer said when the car came in, and what it is worth."""
         self._job = job
-        read = "" if job.odometer_in is None else f"{job.odometer_in:,}"
+        read = "" if job.odometer_in is None else figure(job.odometer_in, ",")
         kept = job.odometer_in, job.odometer_unread
         self._holds.show_kept(kept, read or as_shown(job.odometer_unread or "", WHY_UNREAD))
         unit = unit_words(job.vehicle.odometer_unit)
@@ -115,12 +116,12 @@ class OdometerBox(QWidget):
         deed = odometer_actions.change_odometer
         done = self._holds.save(kept, deed, visit, reading, unread)
         if done is not None and reading is not None:
-            self.field.setText(f"{reading:,}")  # in the car's own unit, as it is kept
+            self.field.setText(figure(reading, ","))  # in the car's own unit, as it is kept
         return done
 
     @Slot(int)
     def _take(self, value: int) -> None:
-        self.field.setText(f"{value:,}")
+        self.field.setText(figure(value, ","))
         self.field.save_now()
 
     def _count_in(self, unit: str) -> object:

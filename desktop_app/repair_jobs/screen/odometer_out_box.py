@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, odometer_actions
 from desktop_app.repair_jobs.distance import unit_words
@@ -151,7 +152,7 @@ class OdometerOutBox(QWidget):
 
     @Slot(int)
     def _take(self, value: int) -> None:
-        self._field.setText(f"{value:,}")
+        self._field.setText(figure(value, ","))
         self._field.save_now()
 
     @Slot(str)
@@ -165,4 +166,4 @@ def _form(job_id: int) -> str:
 
 
 def _shown(reading: int | None) -> str:
-    return "" if reading is None else f"{reading:,}"
+    return "" if reading is None else figure(reading, ",")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure, shown
 from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.distance import unit_words
@@ -75,11 +76,11 @@ class RoadTestFields(QWidget):
             self._unit.show_value(unit_of(job), job.id)
         self._job = job
         distance = job.proof_distance
-        far = "" if distance is None else f"{distance:,.2f}".rstrip("0").rstrip(".")
+        far = "" if distance is None else shown(f"{distance:,.2f}".rstrip("0").rstrip("."))
         self._far.show_kept(distance, far)
         self._holds.show_kept(job.proof_words, job.proof_words)
         self._show_every(kept)
-        provoked = "" if kept.provoked is None else kept.provoked.typed()
+        provoked = "" if kept.provoked is None else kept.provoked.shown()
         self._on_purpose.show_kept(kept.provoked, provoked)
         self._say_what_is_accepted(job)
         self._worth.setText("\n".join(drive_said(job, kept)))
@@ -91,7 +92,7 @@ class RoadTestFields(QWidget):
         every = kept.every
         if not self._every.unsaved():
             self._show_unit(every)
-        self._often.show_kept(every, "" if every is None else f"{every.number:g}")
+        self._often.show_kept(every, "" if every is None else figure(every.number, "g"))
 
     @Slot(object)
     def _show_unit(self, every: FaultEvery | None) -> None:

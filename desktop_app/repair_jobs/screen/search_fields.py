@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.done_by_field import IF_ANOTHER, DoneByField
@@ -35,7 +36,7 @@ class SearchFields:
         self._job = job
         self._who.show_job(job)
         hours = job.search_hours
-        text = "" if hours is None else f"{hours:,.2f}".rstrip("0").rstrip(".")
+        text = "" if hours is None else shown(f"{hours:,.2f}".rstrip("0").rstrip("."))
         self._holds.show_kept(hours, text)
 
     def _save_hours(self, text: str) -> object:

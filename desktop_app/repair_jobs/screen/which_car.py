@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.known_car import KnownCar, Typed
@@ -163,7 +164,7 @@ class WhichCar(Section):
 
     @Slot(int)
     def _take(self, value: int) -> None:
-        self.odometer.setText(f"{value:,}")
+        self.odometer.setText(figure(value, ","))
         self.changed.emit()
 
 

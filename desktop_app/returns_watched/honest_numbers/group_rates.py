@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal, cast
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import marked, tr
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.elsewhere import NOWHERE, Elsewhere, elsewhere
@@ -135,7 +136,7 @@ class GroupRate:
             tr("the same work and its system"): self.by_system,
             tr("the same work, its system and all work"): rest,
         }
-        return "; ".join(f"{many:,} × {words}" for words, many in parts.items() if many)
+        return "; ".join(f"{figure(many, ',')} × {words}" for words, many in parts.items() if many)
 
     @property
     def _notes(self) -> str | None:

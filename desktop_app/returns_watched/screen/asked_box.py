@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
@@ -128,7 +129,7 @@ class AskedRow(QWidget):
             tr("Odometer as told"),
             self._read,
             self._save_odometer,
-            shown=lambda read: f"{read:,}",
+            shown=lambda read: figure(read, ","),
         )
         self._words = TypedField(tr("In the customer's words"), str.strip, self._save_words)
         known = tr("How it became known on {day}", day=day)
@@ -158,7 +159,7 @@ class AskedRow(QWidget):
         self._source.show_value(said.source.value)
         self._source_box.setVisible(said.answer is Answer.SAME_TROUBLE)
         told = said.odometer_told
-        self._odometer_holds.stands(told, "" if told is None else f"{told:,}")
+        self._odometer_holds.stands(told, "" if told is None else figure(told, ","))
         self._odometer.show_kept(told)
         out = job.odometer_in if job.odometer_out is None else job.odometer_out
         self._odometer.hint(odometer_question(told, out, self._unit) or self._unit)

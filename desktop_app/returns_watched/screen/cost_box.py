@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.figures_shown import shown
 from desktop_app.language import tr
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.returns_watched import judging_actions
@@ -106,4 +107,4 @@ class CostBox(ReturnBox):
 
 
 def _plain(hours: float) -> str:
-    return f"{hours:.2f}".rstrip("0").rstrip(".")
+    return shown(f"{hours:.2f}".rstrip("0").rstrip("."))

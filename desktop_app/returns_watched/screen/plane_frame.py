@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPalette, QPen
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
 from desktop_app.returns_watched.plane_path import Spot
@@ -132,7 +133,7 @@ class PlaneFrame:
         below, widest = square.bottom() + self.lane + 2, float(metrics.horizontalAdvance("100%"))
         for step in _STEPS:
             at = self.straight(step, step)
-            part = f"{step:.0%}"
+            part = figure(step, ".0%")
             if step in (0.0, 1.0) or square.width() / 3 / SEEN > widest + _GAP:
                 along_it = QRectF(at.x() - widest / 2, below, widest, line)
                 painter.drawText(along_it, centre | middle, part)
@@ -164,7 +165,7 @@ def scale_words(
     words = "km" if unit == "km" else tr("miles")
     far = days = ""
     if job is not None and job.counts_by_distance:
-        far = f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
+        far = f" ({job.job}: {figure(from_miles(job.window.miles, unit), ',.0f')} {words})"
     if job is not None and job.window.days:
         days = tr(" ({job}: {days:,} days)", job=job.job, days=job.window.days)
     return _ways(tr("{units} driven", units=words), far), _ways(tr("days gone"), days)

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
@@ -52,7 +53,7 @@ class PromiseFields(QWidget):
         for field, value in ((self._days, promise.days), (self._months, promise.months)):
             field.setText("" if value is None else str(value))
         miles = promise.miles
-        self._far.setText("" if miles is None else f"{shown_distance(miles, self._unit):,}")
+        self._far.setText("" if miles is None else figure(shown_distance(miles, self._unit), ","))
         self._rule.setCurrentIndex(max(0, self._rule.findData(promise.rule)))
 
     def typed(self) -> Promise:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
+from desktop_app.figures_shown import shown
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 
@@ -54,5 +55,5 @@ def show_words(field: WordsField, kept: str) -> None:
 
 
 def amount_text(cents: int) -> str:
-    """Return cents as they are typed: "120.50"."""
-    return f"{cents // 100}.{cents % 100:02d}"
+    """Return cents as their field shows them: "120.50"."""
+    return shown(f"{cents // 100}.{cents % 100:02d}")

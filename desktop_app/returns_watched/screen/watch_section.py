@@ -8,6 +8,7 @@ from datetime import date
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -113,7 +114,7 @@ class WatchSection(Section):
         self._days.show_value(str(days) if days else "")
         self._months.show_value(str(job.window_months) if job.window_months else "")
         unit = self._unit()
-        far = f"{shown_distance(job.window_miles, unit):,}" if job.window_miles else ""
+        far = figure(shown_distance(job.window_miles, unit), ",") if job.window_miles else ""
         self._far.show_value(far)
         self._far_box.hint("km" if unit == "km" else tr("miles"))
         self._rule.show_value(job.window_rule, job.id)

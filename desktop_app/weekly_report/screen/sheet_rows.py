@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from desktop_app.figures_shown import figure
 from desktop_app.returns_watched.share_words import share_words
 from desktop_app.shop_window.texts import tooltip
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table
@@ -79,9 +80,9 @@ def as_read(cell: Cell, kind: Kind, currency: str) -> str:
     # The joiner keeps the sign and the amount on one line.
     below = "−\u2060" if cell < 0 else ""
     forms = {
-        "money": f"{below}{currency}{abs(cell):,.2f}",
-        "hours": f"{cell:.2f}",
+        "money": f"{below}{currency}{figure(abs(cell), ',.2f')}",
+        "hours": figure(cell, ".2f"),
         "share": share_words(cell),
-        "number": f"{cell:,.2f}",
+        "number": figure(cell, ",.2f"),
     }
-    return forms.get(kind, f"{cell:,.0f}")
+    return forms.get(kind, figure(cell, ",.0f"))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.chance_words import of_cases
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, can_be_told
@@ -84,7 +85,11 @@ def _difference(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[st
 
 def _share(back: int, settled: int) -> str:
     """Return the share in brackets; nothing where so few jobs have none in the table either."""
-    return f" ({back / settled:.1%})" if can_be_told(settled, *wilson(back, settled)) else ""
+    return (
+        f" ({figure(back / settled, '.1%')})"
+        if can_be_told(settled, *wilson(back, settled))
+        else ""
+    )
 
 
 def _in_a_hundred(difference: float) -> str:

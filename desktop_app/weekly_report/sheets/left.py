@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.who_did_what import work_words
@@ -102,7 +103,7 @@ def _parts(figures: WeekFigures, done: JobDone) -> str:
 
 def _window(figures: WeekFigures, job: JobLeft) -> str:
     """Say both limits of a job's window: the first of them ends it ("or"), or both must ("and")."""
-    far = f"{distance(figures, job.window_miles):,.0f} {figures.shop.distance_unit}"
+    far = f"{figure(distance(figures, job.window_miles), ',.0f')} {figures.shop.distance_unit}"
     day = f"{job.window_ends:%Y-%m-%d}" if job.window_ends is not None else ""
     if not job.window_miles:
         return day

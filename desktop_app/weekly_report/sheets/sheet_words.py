@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import date
 
+from desktop_app.figures_shown import figure
 from desktop_app.language import as_shown, marked, tr
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -82,7 +83,7 @@ def distance(figures: WeekFigures, miles: float) -> float:
 
 def plural(number: int, one: str, many: str) -> str:
     """Return a count with its noun: "1 job", "3 jobs"."""
-    return f"{number:,} {one if number == 1 else many}"
+    return f"{figure(number, ',')} {one if number == 1 else many}"
 
 
 def behind_told(row: ReturnRow) -> tuple[str, ...]:

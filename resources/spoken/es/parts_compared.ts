@@ -342,8 +342,8 @@
         <translation>error posible de un diámetro, ±</translation>
     </message>
     <message>
-        <source>p below 0.001</source>
-        <translation>p menor que 0.001</translation>
+        <source>p below {rare:g}</source>
+        <translation>p menor que {rare:g}</translation>
     </message>
     <message>
         <source>{first} and {last}</source>

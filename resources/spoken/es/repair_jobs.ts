@@ -196,16 +196,17 @@
         <translation>Quitar a una persona</translation>
     </message>
     <message>
-        <source>fewer than 1 of 1,000 cases</source>
-        <translation>menos de 1 de cada 1,000 casos</translation>
+        <source>fewer than 1 of {many:,} cases</source>
+        <extracomment>A smaller share is not told apart from others.</extracomment>
+        <translation>menos de 1 de cada {many:,} casos</translation>
     </message>
     <message>
         <source>{percent} of cases</source>
         <translation>{percent} de los casos</translation>
     </message>
     <message>
-        <source>below 0.1 %</source>
-        <translation>menos de 0.1 %</translation>
+        <source>below {percent:g} %</source>
+        <translation>menos de {percent:g} %</translation>
     </message>
     <message>
         <source>happens</source>
