@@ -31,7 +31,7 @@ from tests.spoken.walked_through import PLACES, go, texts
 
 POINT = re.compile(r"\d\.\d")
 # What is no figure of ours: an engine and a thread as they are called, a version.
-NO_FIGURE = re.compile(r"\d\.\d litros|M\d+x\d\.\d+|\d+\.\d+\.\d+")
+NO_FIGURE = re.compile(r"\d\.\d(?: litros|-litre)|M\d+x\d\.\d+|\d+\.\d+\.\d+")
 LONG = 41250
 
 
