@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import ast
 import configparser
+import re
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -273,6 +274,46 @@ def unnamed_folders(root: Path) -> list[str]:
     return [folder for folder in folders if folder not in named]
 
 
+#: Figures that nobody reads with a comma: what commands print, the record, hashes, files for
+#: machines (tables, workbook cells, TOML), file names, what is parsed again at once.
+POINTED = (
+    "desktop_app/commands/*", "desktop_app/figures_shown.py", "demo_shop/*",
+    "desktop_app/records_exchanged/*", "desktop_app/weekly_report/long_rows.py",
+    "desktop_app/part_photos/kept_json.py", "desktop_app/parts_compared/mark_doubt.py",
+    "desktop_app/repair_jobs/provocation.py", "desktop_app/repair_jobs/odometer_slip.py",
+    # Here a text is looked at first and then goes through shown().
+    "desktop_app/parts_compared/shown_value.py",
+    "desktop_app/parts_compared/screen/gauge_readings_grid.py",
+)  # fmt: skip
+_FIGURE_FORM = re.compile(r"[+]?,|.*[.][^%]*[eEfFgG%]$|[+,]*[gG]$")
+
+
+def pointed_figures(root: Path) -> list[str]:
+    """Name every figure that is written into a text past figure(), shown() and tr()."""
+    return [said for source in sources(root) for said in pointed_figures_of(source)]
+
+
+@cache
+def pointed_figures_of(source: Source) -> tuple[str, ...]:
+    """Name those of one module; one that was copied with the tree is not looked at again."""
+    if source.lives_in(POINTED):
+        return ()
+    allowed: set[ast.AST] = set()
+    for node in ast.walk(source.tree):  # shown(f"..."), as it is shown; float(f"..."), rounded
+        if isinstance(node, ast.Call) and called(node.func) in ("shown", "as_shown", "float"):
+            allowed.update(inner for word in node.args for inner in ast.walk(word))
+    found = []
+    for node in ast.walk(source.tree):
+        if isinstance(node, ast.FormattedValue) and node.format_spec and node not in allowed:
+            form = "".join(
+                str(one.value) if isinstance(one, ast.Constant) else "0"
+                for one in getattr(node.format_spec, "values", ())
+            )
+            if _FIGURE_FORM.match(form) and "%Y" not in form and "%H" not in form:
+                found.append(f"{source.path}:{node.lineno} writes a figure with a point ({form})")
+    return tuple(found)
+
+
 Fence = Callable[[Path], list[str]]
 FENCES: tuple[Fence, ...] = (
     strangers,
@@ -281,4 +322,5 @@ FENCES: tuple[Fence, ...] = (
     event_pumps,
     empty_names,
     unnamed_folders,
+    pointed_figures,
 )

@@ -23,6 +23,7 @@ from tests.fences import (
     clocks_and_files,
     empty_names,
     event_pumps,
+    pointed_figures,
     sources,
     strangers,
     unnamed_folders,
@@ -124,6 +125,9 @@ SWALLOW = "try:\n    pass\nexcept Exception:\n    pass\n"
         (empty_names, "repair_jobs/utils.py", ""),
         (empty_names, "common/vin.py", ""),
         (unnamed_folders, "oil_cellar/actions.py", ""),
+        (pointed_figures, WEAR, 'f"{gap:.2f} mm"'),
+        (pointed_figures, AGE, 'f"{far:,} miles"'),
+        (pointed_figures, AGE, 'f"{gap:.{places}f}"'),
     ],
 )
 def test_a_planted_stranger_is_seen(garden: Garden, fence: Fence, path: str, text: str) -> None:
