@@ -60,9 +60,7 @@ _BARE = "0123456789.,/+- \u00a0\u202f"
 
 def _with_unit(text: str, unit: str) -> str:
     pieces = [piece.strip() for piece in text.split(";")]
-    bare = [
-        bool(piece) and all(c in "0123456789.,/+- \u00a0\u202f" for c in piece) for piece in pieces
-    ]
+    bare = [bool(piece) and all(letter in _BARE for letter in piece) for piece in pieces]
     return "; ".join(
         f"{piece} {unit}" if alone else piece for piece, alone in zip(pieces, bare, strict=True)
     )
