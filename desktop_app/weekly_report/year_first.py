@@ -39,6 +39,7 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
             yield tr("The year: no job is settled yet: {others}.", others=others)
         else:
             yield tr("The year: no job is settled yet.")
+        yield from _early(int(columns.came_back.sum()))
         return
     low, high = wilson(back, settled)
     rate = tr("{back:.1%}, {low:.1%} to {high:.1%}", back=back / settled, low=low, high=high)
@@ -55,11 +56,22 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
     yield said
     states = (job.state for job in compress(figures.year.counted, in_it.tolist()))
     yield from silence(settled, sum(state == "nothing heard" for state in states), back)
-    early = int(columns.came_back.sum()) - back
-    if early:
+    yield from _early(int(columns.came_back.sum()) - back)
+
+
+def _early(early: int) -> Iterator[str]:
+    """Say how many came back and are not settled: they count in their week, in no rate yet."""
+    if early == 1:
         yield tr(
-            "{jobs} of the year came back already though their windows are still open; "
-            "they enter the rate when these are over, with their quiet neighbours.",
+            "1 job of the year came back already though its window is still open: the comeback "
+            "counts in the week in which it came, and enters the rate when the window is over, "
+            "with its quiet neighbours."
+        )
+    elif early:
+        yield tr(
+            "{jobs} of the year came back already though their windows are still open: the "
+            "comebacks count in the weeks in which they came, and enter the rate when these "
+            "windows are over, with their quiet neighbours.",
             jobs=jobs_counted(early),
         )
 
@@ -67,7 +79,8 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
 def _not_settled(columns: CountedJobs) -> str:
     """Say how many counted jobs are not settled, and why each is not."""
     why = {
-        marked("{jobs:,} open"): columns.still_open,
+        marked("{jobs:,} open"): columns.still_open & ~columns.came_back,
+        marked("{jobs:,} open and came back already"): columns.still_open & columns.came_back,
         marked("{jobs:,} waiting"): columns.waiting,
         marked("{jobs:,} lost sight of"): columns.lost_sight,
         marked("{jobs:,} not ours"): columns.not_ours,
@@ -103,10 +116,26 @@ def _unproven(figures: WeekFigures) -> Iterator[str]:
             said += " " + tr("{more:,} more are not settled.", more=more)
         yield said
     elif more:
-        yield tr(
-            "{jobs} of the year left unproven; none of them is settled yet.",
-            jobs=jobs_counted(more),
+        yield _unproven_open(more, sum(job.came_back for job in unproven))
+
+
+def _unproven_open(jobs: int, back: int) -> str:
+    """Say how many left unproven where none of them is settled, and how many came back already."""
+    if jobs == back == 1:
+        return tr(
+            "1 job of the year left unproven and came back already; it is not settled yet, and in "
+            "no rate."
         )
+    if back:
+        return tr(
+            "{jobs} of the year left unproven, and {back} of them came back already; none of them "
+            "is settled yet or in a rate.",
+            jobs=jobs_counted(jobs),
+            back=back,
+        )
+    return tr(
+        "{jobs} of the year left unproven; none of them is settled yet.", jobs=jobs_counted(jobs)
+    )
 
 
 def _how_sure(came: int, settled: int) -> str:

@@ -196,7 +196,7 @@ def test_what_an_alternator_came_back_as_agrees_with_its_comebacks() -> None:
     table = week_sheet(figures([settled, early], later, shop), "Kinds of part").table("KindsOfPart")
     [row] = table.rows
     named = dict(zip((column.header for column in table.columns), row, strict=True))
-    assert (named["Comebacks"], named["Came back as"]) == (1, "1 same part; 1 too early to count")
+    assert (named["Comebacks"], named["Came back as"]) == (1, "1 same part; 1 too early for a rate")
     assert named["Kind of part"] == "alternator of the shelf"
 
 

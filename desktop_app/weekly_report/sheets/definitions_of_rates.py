@@ -156,8 +156,8 @@ GROUPS = (
         tr("Came back as"),
         tr("Kinds of part"),
         tr(
-            "As what the comebacks of the row were judged; one may be several. “Too early "
-            "to count”: jobs that came back already, while their windows are still open."
+            "As what the comebacks of the row were judged; one may be several. “Too early for "
+            "a rate”: jobs that came back already, while their windows are still open."
         ),
     ),
     Definition(

@@ -47,7 +47,7 @@ def _by_kind(figures: WeekFigures) -> Table:
         said=(
             tr(
                 "Came back as: what was judged of the jobs under Comebacks; one job can be "
-                "several. “Too early to count”: came back already, while the window is "
+                "several. “Too early for a rate”: came back already, while the window is "
                 "still open."
             ),
         )
@@ -122,7 +122,7 @@ def _open_too(judged: str, figures: WeekFigures, own: set[str]) -> str:
     early = sum(
         job.came_back and not job.settled and job.number in own for job in figures.year.counted
     )
-    said = (judged, tr("{early} too early to count", early=early) if early else "")
+    said = (judged, tr("{early} too early for a rate", early=early) if early else "")
     return "; ".join(one for one in said if one)
 
 

@@ -39,7 +39,9 @@ def by_days_table(figures: WeekFigures) -> Table:
     behind: list[tuple[str, ...]] = []
     if jobs:
         ages, back = _watched_days(figures)
-        points = _days(_last_day(figures))
+        points = _to_last_return(
+            _days(_last_day(figures)), ages, [age for age, b in zip(ages, back, strict=True) if b]
+        )
         rows = list(_share_rows(points, ages, back))
         came = [(float(age), job.number) for age, b, job in zip(ages, back, jobs, strict=True) if b]
         behind = _behind([row[0] for row in rows], came)
@@ -168,7 +170,8 @@ def per_job_table(figures: WeekFigures) -> Table:
         places = {job.number: place for place, job in enumerate(jobs)}
         met = [one for one in _returns_of(figures, places) if one[1] <= ends[one[0]]]
         found = mean_cumulative(ends, [job for job, _, _ in met], [days for _, days, _ in met])
-        rows = list(_per_job_rows(_days(_last_day(figures)), ends, found))
+        points = _to_last_return(_days(_last_day(figures)), ends, [days for _, days, _ in met])
+        rows = list(_per_job_rows(points, ends, found))
         came = [(float(days), later) for _, days, later in met]
         behind = _behind([row[0] for row in rows], came)
     return Table(
@@ -252,6 +255,15 @@ def _not_drawn(figures: WeekFigures, points: int) -> Iterator[str]:
 def _days(last: int) -> list[float]:
     apart = max(1, round(last / CURVE_POINTS))
     return [float(day) for day in sorted({*range(0, last, apart), last})]
+
+
+def _to_last_return(
+    points: Sequence[float], watched: Sequence[int], back: Sequence[int]
+) -> list[float]:
+    """Add the day of the last return, where the points that are drawn end before it."""
+    drawn = max((point for point in points if point <= max(watched, default=0)), default=0.0)
+    last = max(back, default=0)
+    return sorted({*points, float(last)}) if last > drawn else [*points]
 
 
 def _distances(last: float) -> list[float]:

@@ -1539,8 +1539,8 @@
         <translation>Volvieron como</translation>
     </message>
     <message>
-        <source>As what the comebacks of the row were judged; one may be several. “Too early to count”: jobs that came back already, while their windows are still open.</source>
-        <translation>Como qué se juzgaron los retornos de la fila; uno puede ser varias cosas. “Demasiado pronto para contar”: trabajos que ya volvieron, con su plazo aún abierto.</translation>
+        <source>As what the comebacks of the row were judged; one may be several. “Too early for a rate”: jobs that came back already, while their windows are still open.</source>
+        <translation>Como qué se juzgaron los retornos de la fila; uno puede ser varias cosas. “Demasiado pronto para una tasa”: trabajos que ya volvieron, con su plazo aún abierto.</translation>
     </message>
     <message>
         <source>Died early, Wrong part</source>
@@ -1732,8 +1732,8 @@
         <translation>Por clase de pieza</translation>
     </message>
     <message>
-        <source>Came back as: what was judged of the jobs under Comebacks; one job can be several. “Too early to count”: came back already, while the window is still open.</source>
-        <translation>Volvieron como: lo que se juzgó de los trabajos que están bajo Retornos; un trabajo puede ser varias cosas. “Demasiado pronto para contar”: ya volvió, con el plazo aún abierto.</translation>
+        <source>Came back as: what was judged of the jobs under Comebacks; one job can be several. “Too early for a rate”: came back already, while the window is still open.</source>
+        <translation>Volvieron como: lo que se juzgó de los trabajos que están bajo Retornos; un trabajo puede ser varias cosas. “Demasiado pronto para una tasa”: ya volvió, con el plazo aún abierto.</translation>
     </message>
     <message>
         <source>Origin</source>
@@ -1756,8 +1756,8 @@
         <translation>Se omiten {rows:,} filas con menos de {least} trabajos cerrados y sin retorno.</translation>
     </message>
     <message>
-        <source>{early} too early to count</source>
-        <translation>{early} demasiado pronto para contar</translation>
+        <source>{early} too early for a rate</source>
+        <translation>{early} demasiado pronto para una tasa</translation>
     </message>
     <message>
         <source>Concern</source>
@@ -2804,12 +2804,20 @@
         <translation>No están en ella: {others}.</translation>
     </message>
     <message>
-        <source>{jobs} of the year came back already though their windows are still open; they enter the rate when these are over, with their quiet neighbours.</source>
-        <translation>Volvieron ya, con su plazo aún abierto, del año: {jobs}; entran en la tasa cuando termine el plazo, con sus vecinos tranquilos.</translation>
+        <source>1 job of the year came back already though its window is still open: the comeback counts in the week in which it came, and enters the rate when the window is over, with its quiet neighbours.</source>
+        <translation>1 trabajo del año ya volvió, con su plazo aún abierto: el retorno cuenta en la semana en que llegó, y entra en la tasa cuando termine el plazo, con sus vecinos tranquilos.</translation>
+    </message>
+    <message>
+        <source>{jobs} of the year came back already though their windows are still open: the comebacks count in the weeks in which they came, and enter the rate when these windows are over, with their quiet neighbours.</source>
+        <translation>Volvieron ya, con su plazo aún abierto, del año: {jobs}; los retornos cuentan en las semanas en que llegaron, y entran en la tasa cuando terminen esos plazos, con sus vecinos tranquilos.</translation>
     </message>
     <message>
         <source>{jobs:,} open</source>
         <translation>{jobs:,} con el plazo abierto</translation>
+    </message>
+    <message>
+        <source>{jobs:,} open and came back already</source>
+        <translation>{jobs:,} con el plazo abierto y ya de vuelta</translation>
     </message>
     <message>
         <source>{jobs:,} waiting</source>
@@ -2842,6 +2850,14 @@
     <message>
         <source>{more:,} more are not settled.</source>
         <translation>{more:,} más están sin decidir.</translation>
+    </message>
+    <message>
+        <source>1 job of the year left unproven and came back already; it is not settled yet, and in no rate.</source>
+        <translation>1 trabajo del año salió sin probar y ya volvió; aún no está cerrado, y no está en ninguna tasa.</translation>
+    </message>
+    <message>
+        <source>{jobs} of the year left unproven, and {back} of them came back already; none of them is settled yet or in a rate.</source>
+        <translation>Salieron sin probar, del año: {jobs}, y de ellos ya volvieron {back}; ninguno está cerrado aún ni en una tasa.</translation>
     </message>
     <message>
         <source>{jobs} of the year left unproven; none of them is settled yet.</source>
