@@ -14,9 +14,12 @@ from desktop_app.repair_jobs.proof_codes import codes_in_words
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
 from desktop_app.repair_jobs.proof_said import (
     codes_to_say,
+    conditions_told,
     drive_said,
+    none_was_tried,
     proof_doubts,
     proof_reached,
+    tried_beside,
     unit_of,
     watch_for,
 )
@@ -70,14 +73,27 @@ def proof_file_blocks(
             f"{caught_in_words(one)} {whole(one.words).rstrip('.')}." for one in kept.caught
         )
         said.append(Listed(tr("Caught here: a good sign, for the car had not left"), caught, "⊙"))
-    done = [spoken[words] for words in asked if ticked[words] == "done"]
+    told, met = conditions_told(job), kept.conditions
+    made = [words for words in asked if ticked[words] == "done"]
+    gainsaid = [words for words in made if none_was_tried(words, told, met)]
+    done = [tried_beside(words, told, met) for words in made if words not in gainsaid]
     if done:
         said.append(Words(f"{'; '.join(done)}.", tr("Ticked as done")))
-    if job.proof_level is not None:
+    not_tried = [
+        tr(
+            "Ticked as done, and yet no condition was met: {check}.",
+            check=tried_beside(w, told, met),
+        )
+        for w in gainsaid
+    ]
+    if job.proof_level is None:
+        left_out = not_tried
+    else:
         doubts = proof_doubts(job, kept, ProofLevel(job.proof_level))
         left_open = [tr("Not ticked: {check}.", check=spoken[w]) for w in asked if not ticked[w]]
-        if doubts or left_open:
-            said.append(Listed(tr("Not proved"), (*doubts, *left_open), "◌"))
+        left_out = [*doubts, *not_tried, *left_open]
+    if left_out:
+        said.append(Listed(tr("Not proved"), tuple(left_out), "◌"))
     if said:
         yield Heading(tr("Proof, in detail"))
         yield from said

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -17,6 +17,9 @@ from desktop_app.repair_jobs.provocation import provoked_sentence
 from desktop_app.repair_jobs.road_test_words import DrivenUnder, worth_in_words
 from desktop_app.repair_jobs.self_tests_compared import not_run, readings_at_odds
 from desktop_app.repair_jobs.self_tests_of_system import own_test_doubts, own_test_ran
+
+# So ours and the part kinds' own checks speak of what the customer told, as they are kept.
+_OF_THE_CONDITIONS = "under the conditions"
 
 
 def unit_of(job: JobView) -> DistanceUnit:
@@ -40,10 +43,37 @@ def proof_reached(job: ProofWritten, kept: ProofKept, level: ProofLevel) -> Proo
         unticked=[check_words(one) for one in left_unanswered(job)],
         codes_were_read=pending_were_read(job),
         not_said=[name for name in told if name not in kept.conditions],
-        done=[check_words(one.words) for one in made],
+        done=[tried_beside(one.words, told, kept.conditions) for one in made],
         doubts=proof_doubts(job, kept, level),
         own_test=own_test_ran(job.system, kept.after),
         drive_is_written=job.proof_distance is not None or "driven" in kept.steps,
+    )
+
+
+def tried_beside(check: str, told: Sequence[str], met: Mapping[str, bool]) -> str:
+    """Return a ticked check as it is said: one of the conditions with what of them was tried.
+
+    `check` is as it is kept, `told` the conditions told of and `met` what was said of the drive.
+    """
+    words = check_words(check).rstrip(".")
+    open_ones = [name for name in told if met.get(name) is not True]
+    if not open_ones or _OF_THE_CONDITIONS not in check:
+        return words
+    tried = ", ".join(condition_words(name) for name in told if met.get(name) is True)
+    left_out = ", ".join(condition_words(name) for name in told if met.get(name) is False)
+    unsaid = ", ".join(condition_words(name) for name in told if name not in met)
+    said = (
+        tr("tried: {conditions}", conditions=tried) if tried else "",
+        tr("not tried: {conditions}", conditions=left_out) if left_out else "",
+        tr("not said whether tried: {conditions}", conditions=unsaid) if unsaid else "",
+    )
+    return f"{words} ({'; '.join(one for one in said if one)})"
+
+
+def none_was_tried(check: str, told: Sequence[str], met: Mapping[str, bool]) -> bool:
+    """Tell whether a check of the conditions is gainsaid: of each was said that it was not met."""
+    return (
+        _OF_THE_CONDITIONS in check and bool(told) and all(met.get(name) is False for name in told)
     )
 
 

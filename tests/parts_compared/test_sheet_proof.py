@@ -12,7 +12,7 @@ from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_bloc
 from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs import actions, proof_actions
-from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.job_view import CheckMade, JobView
 from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
@@ -259,3 +259,38 @@ def test_a_level_that_needs_no_more_words_has_none(job: JobView) -> None:
     assert said[:2] == [
         *("road (2 of 4). It was driven on the road.", "Driven 7.5 miles. Wet road, two hills."),
     ]
+
+
+@pytest.mark.parametrize(
+    ("met", "ticked", "not_proved_says"),
+    [
+        ({"damp": True, "rain": True}, "driven under the conditions told of.", ""),
+        (
+            {"damp": True, "rain": False},
+            "driven under the conditions told of (tried: damp; not tried: rain).",
+            "",
+        ),
+        (
+            {"rain": False},
+            "driven under the conditions told of (not tried: rain; not said whether tried: damp).",
+            "",
+        ),
+        (
+            {"damp": False, "rain": False},
+            "",
+            "Ticked as done, and yet no condition was met: driven under the conditions told of "
+            "(not tried: damp, rain).",
+        ),
+    ],
+)
+def test_a_ticked_drive_under_the_conditions_says_which_of_them_it_had(
+    job: JobView, met: dict[str, bool], ticked: str, not_proved_says: str
+) -> None:
+    [check] = proof_checks("").road
+    told = dict.fromkeys(("damp", "rain"), True)
+    made = (CheckMade(1, "proof", check, "done"),)
+    wet = replace(job, system="", conditions=told, checks=made)
+    kept = ProofKept(conditions=met)
+    assert filed(wet, kept).get("Ticked as done", "") == ticked
+    assert (not_proved_says in not_proved(wet, kept)) is bool(not_proved_says)
+    assert ("Not tried: " in named(wet, kept).get("", "")) is (False in met.values())

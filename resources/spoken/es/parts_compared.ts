@@ -4330,6 +4330,10 @@
         <translation>Marcado como hecho</translation>
     </message>
     <message>
+        <source>Ticked as done, and yet no condition was met: {check}.</source>
+        <translation>Marcado como hecho, y sin embargo no se dio ninguna condición: {check}.</translation>
+    </message>
+    <message>
         <source>Not ticked: {check}.</source>
         <translation>Sin marcar: {check}.</translation>
     </message>

@@ -1544,6 +1544,18 @@
         <translation>el {day}, {at:%H:%M}:</translation>
     </message>
     <message>
+        <source>tried: {conditions}</source>
+        <translation>probado: {conditions}</translation>
+    </message>
+    <message>
+        <source>not tried: {conditions}</source>
+        <translation>no probado: {conditions}</translation>
+    </message>
+    <message>
+        <source>not said whether tried: {conditions}</source>
+        <translation>no se dijo si se probó: {conditions}</translation>
+    </message>
+    <message>
         <source>{code} is written down as read after the repair.</source>
         <translation>{code} está anotado como leído después de la reparación.</translation>
     </message>
@@ -1807,6 +1819,10 @@
     <message>
         <source>Driven about {amount} {unit} a day ({low} to {high}), mostly judged by other cars.</source>
         <translation>Recorre al día alrededor de {amount} {unit} (de {low} a {high}), juzgado sobre todo por otros vehículos.</translation>
+    </message>
+    <message>
+        <source>Driven about {amount} {unit} a day ({low} to {high}), mostly the program&apos;s usual figure: its own odometer says little yet, and too few other cars were read here.</source>
+        <translation>Recorre al día alrededor de {amount} {unit} (de {low} a {high}), sobre todo según la cifra usual del programa: su propio odómetro dice poco aún, y aquí se leyeron muy pocos otros vehículos.</translation>
     </message>
     <message>
         <source>Driven about {amount} {unit} a day ({low} to {high}), as its odometer showed over {days:,} days.</source>
