@@ -57,7 +57,8 @@ class RateOfUse:
     """Miles a day, with the bounds that hold it with 95 %.
 
     `own_share` is how much of the figure comes from the vehicle's own visits, 0 to 1; `days` how
-    long these look back.
+    long these look back. `vehicles` are those of the shop that say what is typical; 0 where too
+    few were read, and the usual figure that comes with the program stands in for them.
     """
 
     miles_a_day: float
@@ -67,6 +68,7 @@ class RateOfUse:
     days: int
     log_sd: float
     unsteady_days: float
+    vehicles: int = 0
 
 
 def stretches_of(
@@ -176,6 +178,7 @@ def _said(log_mean: float, variance: float, share: float, days: int, shop: ShopU
         days=days,
         log_sd=sd,
         unsteady_days=shop.unsteady_days,
+        vehicles=shop.vehicles,
     )
 
 
@@ -217,13 +220,19 @@ def use_in_words(rate: RateOfUse, unit: str = tr("miles"), per_mile: float = 1.0
             amount=amount,
             unit=unit,
         )
-    words = (
-        tr("Driven about {amount} {unit} a day ({low} to {high}), mostly judged by other cars.")
-        if rate.own_share < 0.5
-        else tr(
+    if rate.own_share >= 0.5:
+        words = tr(
             "Driven about {amount} {unit} a day ({low} to {high}), as its odometer showed "
             "over {days:,} days."
         )
-    )
+    elif rate.vehicles:
+        words = tr(
+            "Driven about {amount} {unit} a day ({low} to {high}), mostly judged by other cars."
+        )
+    else:
+        words = tr(
+            "Driven about {amount} {unit} a day ({low} to {high}), mostly the program's usual "
+            "figure: its own odometer says little yet, and too few other cars were read here."
+        )
     named = {"amount": amount, "unit": unit, "low": low, "high": high, "days": rate.days}
     return filled(words, named)

@@ -52,6 +52,16 @@ def test_a_short_history_is_drawn_towards_the_shop() -> None:
     assert "mostly judged by other cars" in use_in_words(short)
 
 
+def test_where_no_other_cars_were_read_none_are_spoken_of() -> None:
+    alone = rate_of_use([Stretch(20, 200.0)], shop_use([[Stretch(20, 200.0)]]))
+    said = use_in_words(alone)
+    assert "judged by other cars" not in said
+    assert said.endswith(
+        "mostly the program's usual figure: its own odometer says little yet, and too few other "
+        "cars were read here."
+    )
+
+
 def test_a_car_that_stood_still_has_a_small_rate() -> None:
     rate = rate_of_use([Stretch(300, 0)])
     assert 0 < rate.miles_a_day < 1
