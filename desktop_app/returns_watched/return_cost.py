@@ -8,6 +8,7 @@ from decimal import ROUND_HALF_UP, Decimal
 
 from desktop_app.figures_shown import figure, shown
 from desktop_app.language import tr
+from desktop_app.shop_record.rule_words import rule_words
 
 MOST_CENTS = 100_000_000
 MOST_HOURS = 10_000
@@ -99,8 +100,23 @@ def cost_of_all(costs: Iterable[ReturnCost | None]) -> ReturnCost:
     )
 
 
-def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) -> str:
-    """Say a cost with its kinds apart, then the total."""
+def preset_in_words(hour_cost_cents: int, currency: str) -> str:
+    """Say that what an hour is taken at was set by nobody in the shop, and where it is set."""
+    return tr(
+        "{an_hour} an hour is the program's preset price, not this shop's: set what an hour costs "
+        "you on House Rules, “{rule}”.",
+        an_hour=money(hour_cost_cents, currency),
+        rule=rule_words("hour_cost_cents"),
+    )
+
+
+def cost_in_words(
+    cost: ReturnCost | None, hour_cost_cents: int, currency: str, *, preset: bool = False
+) -> str:
+    """Say a cost with its kinds apart, then the total.
+
+    `preset` where the price of an hour is the one that the program comes with.
+    """
     if cost is None:
         return tr("Nobody has written what it cost.")
     said = []
@@ -120,9 +136,12 @@ def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) 
         said.append(tr("In one sum: {money}", money=money(cost.not_split_cents, currency)))
     if cost.recovered_cents:
         said.append(tr("Got back: {money}", money=money(cost.recovered_cents, currency)))
-    return tr(
+    total = tr(
         "{said}. Total: {money}.", said=". ".join(said), money=money(cost.total_cents, currency)
     )
+    if preset and cost.hours:
+        return f"{total} {preset_in_words(hour_cost_cents, currency)}"
+    return total
 
 
 def money(cents: int, currency: str) -> str:

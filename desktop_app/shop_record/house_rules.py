@@ -187,6 +187,11 @@ def _kept(text: str, wanted: type) -> Any:
     return value
 
 
+def hour_is_preset(rules: HouseRules) -> bool:
+    """Tell whether an hour is taken at the price that the program comes with."""
+    return rules.hour_cost_cents == HouseRules().hour_cost_cents
+
+
 def change_rule(record: ShopRecord, name: str, value: Any) -> Done:
     """Change one house rule; a ShopTrouble says what is accepted where the value is not."""
     said = tr("Change the house rule “{words}”", words=rule_words(name))

@@ -35,7 +35,7 @@ from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_money_owed import money_still_owed
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row
-from desktop_app.shop_record.house_rules import HouseRules
+from desktop_app.shop_record.house_rules import HouseRules, hour_is_preset
 from desktop_app.shop_record.kept_value import kept_word, row_place
 from desktop_app.weekly_report.job_fate import Became
 from desktop_app.weekly_report.stored_decisions import decisions_since
@@ -72,6 +72,7 @@ def read_year(connection: Connection, asked: YearAsked) -> YearBehind:
         returns=_returns(connection, asked),
         owed=money_still_owed(connection, asked.last),
         hour_cost_cents=rules.hour_cost_cents,
+        hour_is_preset=hour_is_preset(rules),
         names_shown=rules.names_in_book == "yes",
         early=(rules.early_days, rules.early_miles),
         long=(rules.long_days, rules.long_miles),

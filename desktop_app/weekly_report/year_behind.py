@@ -176,7 +176,8 @@ class YearBehind:
     whose visit lies before it. `left_out` are the numbers of jobs that no rate counts, and
     `hands_on` of those that came back inside their window with new trouble from our hands.
     `costs_before` are the costs of the comebacks of the year before.
-    `hour_cost_cents` is what an hour costs the shop.
+    `hour_cost_cents` is what an hour costs the shop; `hour_is_preset` where that is the price
+    that the program comes with.
     """
 
     first: date
@@ -185,6 +186,7 @@ class YearBehind:
     returns: tuple[ReturnDone, ...] = ()
     owed: tuple[Owed, ...] = ()
     hour_cost_cents: int = 0
+    hour_is_preset: bool = False
     names_shown: bool = False
     early: tuple[int, int] = (30, 1000)
     long: tuple[int, int] = (365, 12_000)

@@ -121,3 +121,18 @@ def test_costs_of_returns_that_no_rate_counts_are_named_beside_the_sum() -> None
 def beyond(met: Candidate) -> Candidate:
     """The same pair after the window."""
     return replace(met, in_window=False, window_used=1.1)
+
+
+def test_hours_at_the_programs_own_price_say_so_and_where_it_is_set() -> None:
+    job = done("J-1", 100, back_after=60)
+    made = figures([job], [came(job, "K-1", 60, cost=ReturnCost(Decimal(2), 12_000, 0, 0, 0))])
+
+    def notes(*, preset: bool) -> str:
+        year = replace(made.year, hour_cost_cents=6000, hour_is_preset=preset)
+        return " ".join(costs_sheet(replace(made, year=year)).table("Costs").notes)
+
+    assert "$60.00 an hour is the program's preset price" in notes(preset=True).replace(
+        "\u2060", ""
+    )
+    assert "House Rules, “hour cost”" in notes(preset=True)
+    assert "preset price" not in notes(preset=False)

@@ -13,9 +13,16 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judging import Judging
-from desktop_app.returns_watched.return_cost import AMOUNTS, cost_in_words, money, return_cost
+from desktop_app.returns_watched.return_cost import (
+    AMOUNTS,
+    cost_in_words,
+    money,
+    preset_in_words,
+    return_cost,
+)
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import TypedField, amount_text
+from desktop_app.shop_record.house_rules import hour_is_preset
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.flow_row import FlowRow
@@ -85,13 +92,17 @@ class CostBox(ReturnBox):
             tr("Take {hours} hours from {later}", hours=_plain(hours or 0), later=judging.later)
         )
         hour = judging.hour_cost(rules.hour_cost_cents)
-        said = cost_in_words(return_cost(cost, hour), hour, rules.currency)
+        preset = hour == rules.hour_cost_cents and hour_is_preset(rules)
+        said = cost_in_words(return_cost(cost, hour), hour, rules.currency, preset=preset)
         amount = money(hour, rules.currency)
-        an_hour = (
-            tr("An hour costs {amount} (house rule).", amount=amount)
-            if hour == rules.hour_cost_cents
-            else tr("An hour cost, when this was judged, {amount} (house rule).", amount=amount)
-        )
+        if preset:
+            an_hour = preset_in_words(hour, rules.currency)
+        elif hour == rules.hour_cost_cents:
+            an_hour = tr("An hour costs {amount} (house rule).", amount=amount)
+        else:
+            an_hour = tr(
+                "An hour cost, when this was judged, {amount} (house rule).", amount=amount
+            )
         self._sums.setText(said if cost.is_written else f"{said} {an_hour}")
 
     @Slot()

@@ -19,6 +19,7 @@ from desktop_app.returns_watched.screen.asked_line import Answers, AskedLine
 from desktop_app.returns_watched.screen.own_job_line import OwnJobLine
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import show_words
+from desktop_app.shop_record.house_rules import hour_is_preset
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, Tick, WordsField
@@ -231,7 +232,9 @@ class JudgementBox(ReturnBox):
             return
         rules = self.desk.rules
         hour = self.judging.hour_cost(rules.hour_cost_cents)
-        words = cost_in_words(return_cost(self.judging.cost, hour), hour, rules.currency)
+        preset = hour == rules.hour_cost_cents and hour_is_preset(rules)
+        cost = return_cost(self.judging.cost, hour)
+        words = cost_in_words(cost, hour, rules.currency, preset=preset)
         question = self.judging.apart_question(words)
         if question is None:
             self._say_apart()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from desktop_app.language import tr
-from desktop_app.returns_watched.return_cost import ReturnCost, cost_of_all
+from desktop_app.returns_watched.return_cost import ReturnCost, cost_of_all, preset_in_words
 from desktop_app.weekly_report.cost_once import costs_unwritten
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.headers import (
@@ -136,6 +136,8 @@ def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone
                 "was got back. Lost customers are not guessed at."
             )
         )
+    if figures.year.hour_is_preset and any(one.cost and one.cost.hours for one in written):
+        notes.append(preset_in_words(figures.year.hour_cost_cents, figures.shop.currency))
     return Table(
         "Costs",
         columns(

@@ -221,14 +221,19 @@ def test_a_cause_that_is_not_ours_leaves_the_count_and_says_so(
 def test_the_cost_stands_apart_and_is_added_up(
     page: ItsBackPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
-    assert says(page, "Nobody has written what it cost. An hour costs $60.00 (house rule).")
+    preset = (
+        "$60.00 an hour is the program's preset price, not this shop's: set what an hour costs you "
+        "on House Rules, “hour cost”."
+    )
+    assert says(page, f"Nobody has written what it cost. {preset}")
     press(page, qtbot, "Take 1.5 hours from J-131")
     write(page, qtbot, "Parts", "40,10")
     write(page, qtbot, "Towing", "85")
     write(page, qtbot, "Got back", "30")
     assert says(
         page,
-        "Hours: 1.5 h at $60.00, $90.00. Cash out: $125.10. Got back: $30.00. Total: $185.10.",
+        "Hours: 1.5 h at $60.00, $90.00. Cash out: $125.10. Got back: $30.00. Total: $185.10. "
+        f"{preset}",
     )
     assert field(page, "Hours nobody pays").text() == "1.5"
     assert field(page, "Towing").text() == "85"  # as it was typed
