@@ -101,10 +101,10 @@ def cost_of_all(costs: Iterable[ReturnCost | None]) -> ReturnCost:
 
 
 def preset_in_words(hour_cost_cents: int, currency: str) -> str:
-    """Say that what an hour is taken at was set by nobody in the shop, and where it is set."""
+    """Say that an hour is taken at the price that the program comes with, and where it is set."""
     return tr(
-        "{an_hour} an hour is the program's preset price, not this shop's: set what an hour costs "
-        "you on House Rules, “{rule}”.",
+        "{an_hour} an hour is the price that the program comes with: set what an hour costs you "
+        "on House Rules, “{rule}”.",
         an_hour=money(hour_cost_cents, currency),
         rule=rule_words("hour_cost_cents"),
     )

@@ -131,8 +131,8 @@ def test_hours_at_the_programs_own_price_say_so_and_where_it_is_set() -> None:
         year = replace(made.year, hour_cost_cents=6000, hour_is_preset=preset)
         return " ".join(costs_sheet(replace(made, year=year)).table("Costs").notes)
 
-    assert "$60.00 an hour is the program's preset price" in notes(preset=True).replace(
+    assert "$60.00 an hour is the price that the program comes with" in notes(preset=True).replace(
         "\u2060", ""
     )
     assert "House Rules, “hour cost”" in notes(preset=True)
-    assert "preset price" not in notes(preset=False)
+    assert "comes with" not in notes(preset=False)

@@ -1136,8 +1136,8 @@
         <translation>Recuperado</translation>
     </message>
     <message>
-        <source>{an_hour} an hour is the program&apos;s preset price, not this shop&apos;s: set what an hour costs you on House Rules, “{rule}”.</source>
-        <translation>{an_hour} la hora es el precio que trae el programa, no el de este taller: fije lo que le cuesta una hora en Normas de la casa, “{rule}”.</translation>
+        <source>{an_hour} an hour is the price that the program comes with: set what an hour costs you on House Rules, “{rule}”.</source>
+        <translation>{an_hour} la hora es el precio que trae el programa: fije lo que le cuesta una hora en Normas de la casa, “{rule}”.</translation>
     </message>
     <message>
         <source>Nobody has written what it cost.</source>

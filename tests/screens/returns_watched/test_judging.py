@@ -222,7 +222,7 @@ def test_the_cost_stands_apart_and_is_added_up(
     page: ItsBackPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
     preset = (
-        "$60.00 an hour is the program's preset price, not this shop's: set what an hour costs you "
+        "$60.00 an hour is the price that the program comes with: set what an hour costs you "
         "on House Rules, “hour cost”."
     )
     assert says(page, f"Nobody has written what it cost. {preset}")
