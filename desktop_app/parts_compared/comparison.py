@@ -60,7 +60,8 @@ class SideValue:
 class DimensionComparison:
     """One dimension judged: both sides, their difference, the verdict and its sentence.
 
-    `finer` names the instrument that could settle what more readings can't.
+    `finer` names the instrument that could settle what more readings can't; `settling` is what the
+    sentence says of that, or of more readings.
     """
 
     name: str
@@ -78,6 +79,12 @@ class DimensionComparison:
     readings_needed: int | None
     sentence: str
     finer: str | None = None
+    settling: str = ""
+
+    @property
+    def as_left(self) -> str:
+        """The sentence without what would settle it: once the car has left nothing more is read."""
+        return self.sentence.replace(f" {self.settling}", "", 1) if self.settling else self.sentence
 
     @property
     def settled_for(self) -> bool:

@@ -231,11 +231,11 @@ def _too_close(judged: Judged) -> str:
             found=_moved(judged),
             allowed=span_text(*_ascending(judged), unit),
         )
-    return f"{said} {_settling(judged)}"
+    return f"{said} {settling_sentence(judged)}"
 
 
-def _settling(judged: Judged) -> str:
-    """Say what would settle what is too close to tell."""
+def settling_sentence(judged: Judged) -> str:
+    """Return what would settle what is too close to tell."""
     more = judged.readings_needed
     if more is not None and judged.dimension.role == "limit":
         if more == 1:

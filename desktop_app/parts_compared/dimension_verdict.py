@@ -172,6 +172,7 @@ def _decided(
         probability_within=estimate.within(*span),
         readings_needed=needed,
         finer=finer,
+        settling=sentence.settling_sentence(judged) if verdict == "too close to tell" else "",
     )
 
 

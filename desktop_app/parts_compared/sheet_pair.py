@@ -189,10 +189,14 @@ def _what_follows(
     if against:
         cut = tuple(clipped(each, LONGEST_SENTENCE) for each in against)
         yield Listed(tr("Speaks against it"), cut, "☞")
-    still_open = _said(one for one in judged if _is_open(one))
+    left = job.left_on is not None
+    open_ones = [one for one in judged if _is_open(one)]
+    still_open = tuple(
+        clipped(one.as_left if left else one.sentence, LONGEST_SENTENCE) for one in open_ones
+    )
     if still_open:
         yield Listed(tr("Still open"), still_open, "◌")
-    if compared.next_steps and job.left_on is None:
+    if compared.next_steps and not left:
         yield Listed(tr("To measure next"), compared.next_steps, "→")
 
 

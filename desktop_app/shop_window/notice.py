@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
 from desktop_app.language import tr
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopDamaged, ShopTrouble
 from desktop_app.shop_window.being_saved import being_saved
 from desktop_app.shop_window.fields import TypedIn, WordsField, unsaved_fields
 from desktop_app.shop_window.kept_choice import waiting_choices
@@ -73,6 +73,15 @@ def how_long(news: ShopTrouble) -> Callable[[], bool]:
         return news.holds
     saving = None if isinstance(news, ShopDamaged) else being_saved()
     return (lambda: True) if saving is None else partial(_stands, *saving)
+
+
+def lasts(news: ShopTrouble) -> bool:
+    """Tell whether what a trouble asks for is known to stand until its cause is gone.
+
+    That of a refused deed is over when something else is done; not what could not be saved, a
+    damaged shop, or what a field still holds.
+    """
+    return isinstance(news, (Notice, NotSaved, ShopDamaged)) or being_saved() is not None
 
 
 def _stands(field: TypedIn, typed: str) -> bool:

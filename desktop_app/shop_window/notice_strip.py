@@ -29,7 +29,8 @@ class NoticeStrip(QFrame):
     """Shows the newest notice, and an errand's progress with a Stop button.
 
     A notice that asks for something, a ShopTrouble with something to do, stays until it is put
-    away or its cause is gone: one that only tells something is shown over it for a while. What was
+    away or its cause is gone. One that only tells something is shown over it for a while, and it
+    comes back then, but not where something was done since and its cause is not known. What was
     done goes with the next deed or page, any other trouble with a later page. Beside a damaged
     shop the way back is offered: `way_back_wanted`.
     """
@@ -62,6 +63,7 @@ class NoticeStrip(QFrame):
         self._asks = ""  # what was asked for and not put away
         self._damaged = False  # it says that the shop is damaged
         self._unsaved = False  # it says that nothing can be saved
+        self._lasts = False  # its cause is known, and can be looked at again
         self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
         self._tells_done = False  # it tells what was done, and is no trouble
@@ -84,11 +86,14 @@ class NoticeStrip(QFrame):
         words = words if len(words) <= LONGEST else f"{words[:LONGEST]}…"
         if asks:
             # Loaded with the first trouble, long after the frame was painted.
-            from desktop_app.shop_window.notice import how_long
+            from desktop_app.shop_window.notice import how_long, lasts
 
             self._asks, self._holds = words, how_long(news)
             self._damaged = isinstance(news, ShopDamaged)
             self._unsaved = isinstance(news, NotSaved)
+            self._lasts = lasts(news)
+        elif not isinstance(news, ShopTrouble) and not self._lasts:
+            self._asks = ""  # something was done since, and nobody knows whether it still holds
         self._told_at, self._tells_done = monotonic(), not isinstance(news, ShopTrouble)
         self._show_words(words)
 

@@ -94,6 +94,10 @@ def test_what_is_too_close_to_tell_stands_open_and_what_is_settled_does_not(
     assert len(found["Still open"]) == 1
     assert "too close to what is allowed" in found["Still open"][0]
     assert found["To measure next"] == close.next_steps
+    assert "would probably settle it" in found["Still open"][0]
+    left = lists(pair_blocks(replace(printed, kind=part, compared=close), told(rotor).job))
+    assert "too close to what is allowed" in left["Still open"][0]
+    assert "settle" not in left["Still open"][0]  # the part is in the car, and the car is gone
     good = compare(part, [*both("width", 10.0, 10.0), *both("tip", 26.9, 27.45)])
     settled = lists(pair_blocks(replace(printed, kind=part, compared=good), job))
     assert not {"Still open", "To measure next"} & settled.keys()

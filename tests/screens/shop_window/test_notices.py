@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import NotSaved, ShopTrouble
 from desktop_app.shop_window import notice_strip
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import (
@@ -89,12 +89,39 @@ def test_a_trouble_that_asks_for_nothing_goes_once_it_is_old(
     assert window.strip.words() == ""
 
 
+def test_a_refusal_does_not_come_back_once_something_else_was_done(
+    window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = [100.0]
+    monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
+    window.strip.tell(ShopTrouble("The photo is empty.", do="Take it again."))
+    window.go_to("House Rules")
+    assert "Take it again." in window.strip.words()
+    window.strip.tell("J-104 is handed over.")
+    now[0] += 60
+    window.go_to("Bench")
+    assert window.strip.words() == ""
+
+
+def test_what_was_not_saved_comes_back_until_it_is(
+    window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = [100.0]
+    monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
+    window.strip.tell(NotSaved("The disk is full.", do="Free some room."))
+    window.strip.tell("J-104 is handed over.")
+    now[0] += 60
+    window.go_to("House Rules")
+    assert "Free some room." in window.strip.words()
+
+
 def test_a_notice_that_asks_stays_and_comes_back_from_under_another(
     qtbot: QtBot, window: MainWindow, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     now = [100.0]
     monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
-    window.strip.tell(ShopTrouble("Nobody is named at the desk.", do="Choose who is here."))
+    unnamed = "Nobody is named at the desk."
+    window.strip.tell(Notice(unnamed, do="Choose who is here.", holds=lambda: True))
     window.strip.tell("Undone.")
     for place in ("House Rules", "Bench"):
         now[0] += 60
