@@ -113,8 +113,8 @@ QPushButton:checked:disabled, QToolButton:checked:disabled {{ color: palette(bas
   background: palette(placeholder-text); }}
 QPushButton:checked:focus, QToolButton:checked:focus, QPushButton#next:focus {{
   border: 3px double palette(highlighted-text); padding: 2px {aside - 2}px; }}
-QWidget#close QPushButton {{ padding: 4px {close}px; }}
-QWidget#close QPushButton:focus {{ padding: 3px {close - 1}px; }}
+QWidget#close QPushButton, QWidget#close QToolButton {{ padding: 4px {close}px; }}
+QWidget#close QPushButton:focus, QWidget#close QToolButton:focus {{ padding: 3px {close - 1}px; }}
 QWidget#tight QPushButton, QWidget#tight QToolButton {{ padding: 4px {tight}px; }}
 QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus {{ padding: 3px {tight - 1}px; }}
 QWidget#close QPushButton:checked:focus {{ padding: 2px {close - 2}px; }}
@@ -168,7 +168,17 @@ QWidget#rail QPushButton {{ text-align: left; border: none; background: transpar
 QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(text);
   border-left: 5px solid palette(highlight); font-weight: bold; padding-left: {aside - 5}px; }}
 QWidget#rail QPushButton:focus {{ border: 2px {edge}; padding: 2px {aside - 2}px; }}
+QWidget#rail[flat="true"] QPushButton {{ padding: 2px 8px; min-height: {TOUCH // 2 + beyond}px; }}
+QWidget#rail[flat="true"] QPushButton:checked {{ padding-left: 3px; }}
+QWidget#rail[flat="true"] QPushButton:focus {{ padding: 0px 6px; }}
 """
+
+
+def dress_anew(widget: QWidget) -> None:
+    """Let the look be asked again for a widget, and for what stands in it, called otherwise now."""
+    for one in (widget, *widget.findChildren(QWidget)):
+        one.style().unpolish(one)
+        one.style().polish(one)
 
 
 def larger(widget: QWidget) -> float:

@@ -11,7 +11,7 @@ from PySide6.QtCore import QByteArray, QSettings, QSize, Qt, QTimer, Signal, Slo
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QHBoxLayout,
+    QBoxLayout,
     QMainWindow,
     QPushButton,
     QToolButton,
@@ -24,6 +24,7 @@ from desktop_app.shop_record.past.deed_words import deed_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
+from desktop_app.shop_window.look import dress_anew
 from desktop_app.shop_window.middle import Middle
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.pages_made import Make, PagesMade
@@ -35,6 +36,7 @@ from desktop_app.shop_window.texts import tooltip
 if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
 
+PAGE_LEAST = 600  # pixels; where the rail leaves less beside it, it lies above the page
 LETTERS_FOR_WORDS = 105  # that the window has to be wide, for undo and redo to say so in words
 
 
@@ -296,7 +298,7 @@ class MainWindow(QMainWindow):
         self._top.addWidget(self._redo)
         right = QVBoxLayout()
         right.setContentsMargins(0, 0, 0, 0)
-        top = QWidget()
+        top = self._above = QWidget()
         top.setObjectName("tight")  # where words are large
         top.setLayout(self._top)
         top.setContentsMargins(9, 9, 9, 4)
@@ -304,7 +306,7 @@ class MainWindow(QMainWindow):
         right.addWidget(self._middle, 1)
         right.addWidget(self.strip)
         whole = QWidget()
-        row = QHBoxLayout(whole)
+        row = self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         row.addWidget(self._rail)
@@ -312,9 +314,15 @@ class MainWindow(QMainWindow):
         self.setCentralWidget(whole)
 
     def _find_room(self, narrow: bool) -> None:
-        """Let undo and redo be signs alone where the letters leave little room."""
+        """Let undo and redo be signs alone, and the rail lie above, where there is little room."""
         self._undo.setText("↶" if narrow else tr("↶ Undo"))
         self._redo.setText("↷" if narrow else tr("↷ Redo"))
+        flat, way = self.width() - self._rail.column() < PAGE_LEAST, QBoxLayout.Direction
+        self._whole.setDirection(way.TopToBottom if flat else way.LeftToRight)
+        self._rail.lie_flat(flat)
+        if self._above.objectName() != (tight := "close" if flat else "tight"):
+            self._above.setObjectName(tight)
+            dress_anew(self._above)
 
     def _room(self) -> QSize:
         """Return what a screen leaves for a window with its frame; there may be none."""

@@ -18,7 +18,8 @@ from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.parts_compared.actions import show_in_pair
 from desktop_app.parts_compared.reading import Side
-from desktop_app.shop_window.place_names import BENCH, DRAWER, JOB, ON_RAIL
+from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.place_names import BACK, BENCH, DRAWER, JOB, MONDAY, ON_RAIL
 from tests.screens.marking import plate
 from tests.shop_stories.counter import Counter
 from tests.shop_stories.full_shop import TODAY, fill
@@ -27,6 +28,10 @@ from tests.shop_stories.test_reached_and_seen import cut_off, outgrown
 
 AT_150 = (910, 512)  # of 1366 × 768 pixels
 AT_200 = (683, 384)
+AT_100 = (1366, 768)
+LOW = (910, 384)  # wide enough for the rail at the side, too low for all of it
+PAGE_WIDE = 600  # pixels that a page has at least, at twice
+READ_IN = 200  # pixels of height
 
 
 @pytest.fixture
@@ -39,6 +44,11 @@ def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
 def seen(widget: QWidget) -> bool:
     """Tell whether a widget is seen whole, in its height, where it is scrolled."""
     return widget.visibleRegion().boundingRect().height() == widget.height()
+
+
+def top(widget: QWidget) -> int:
+    """Return how far from the window's top a widget begins."""
+    return widget.mapTo(widget.window(), QPoint()).y()
 
 
 def bench(at: Counter) -> None:
@@ -57,19 +67,47 @@ def bench(at: Counter) -> None:
     at.bot.waitUntil(lambda: at.window.here() == BENCH)
 
 
-def test_nothing_is_cut_off_nor_scrolled_sideways_at_one_and_a_half(
-    at: Counter, tmp_path: Path
+@pytest.mark.parametrize("size", [AT_150, AT_200])
+def test_nothing_is_cut_off_nor_scrolled_sideways(
+    at: Counter, tmp_path: Path, size: tuple[int, int]
 ) -> None:
-    at.window.resize(*AT_150)
+    at.window.resize(*size)
     found = {}
     for place in (*ON_RAIL, JOB):
         open_job(at) if place == JOB else at.window.go_to(place)
         at.quiet()
         at.bot.wait(300)
-        if said := sorted({*cut_off(at.window), *outgrown(at.window, AT_150)}):
+        if said := sorted({*cut_off(at.window), *outgrown(at.window, size)}):
             at.picture(tmp_path, place)
             found[place] = said
     assert found == {}
+
+
+def test_at_twice_the_rail_lies_above_the_page_and_every_place_on_it_is_in_sight(
+    at: Counter,
+) -> None:
+    at.window.resize(*AT_200)
+    at.quiet()
+    for place in ON_RAIL:
+        assert seen(at.button(place)), place
+    first, last = at.button(ON_RAIL[0]), at.button(ON_RAIL[-1])
+    assert top(last) > top(first)
+    at.bot.mouseClick(last, Qt.MouseButton.LeftButton)
+    at.quiet()
+    assert at.window.here() == ON_RAIL[-1]
+    assert at.page.width() > PAGE_WIDE
+    at.window.resize(*AT_100)
+    at.bot.waitUntil(lambda: top(at.page) < top(at.button(ON_RAIL[-1])))
+    assert [one.x() for one in map(at.button, ON_RAIL)] == [0] * len(ON_RAIL)
+
+
+def test_at_twice_a_sheet_of_the_book_and_a_return_are_read_in_enough_room(at: Counter) -> None:
+    at.window.resize(*AT_200)
+    for place in (BACK, MONDAY):
+        at.window.go_to(place)
+        at.quiet()
+        (read,) = (one for one in at.page.findChildren(ReadingPage) if one.isVisible())
+        at.bot.waitUntil(lambda read=read: read.height() >= READ_IN)  # type: ignore[misc]
 
 
 def test_a_window_fits_the_screen_at_twice_whatever_was_shown(at: Counter) -> None:
@@ -82,8 +120,11 @@ def test_a_window_fits_the_screen_at_twice_whatever_was_shown(at: Counter) -> No
     assert at.window.size().toTuple() == AT_200
 
 
-def test_each_place_is_reached_by_its_key_and_its_button_is_in_sight_then(at: Counter) -> None:
-    at.window.resize(*AT_200)
+@pytest.mark.parametrize("size", [LOW, AT_200])
+def test_each_place_is_reached_by_its_key_and_its_button_is_in_sight_then(
+    at: Counter, size: tuple[int, int]
+) -> None:
+    at.window.resize(*size)
     numbers = (1, 2, 3, 4, 5, 6, 7, 8, 9, 0)
     for number, place in zip(numbers, ON_RAIL, strict=False):
         at.bot.keyClick(at.window, str(number), Qt.KeyboardModifier.AltModifier)
@@ -95,7 +136,7 @@ def test_each_place_is_reached_by_its_key_and_its_button_is_in_sight_then(at: Co
 
 
 def test_tab_brings_the_button_of_a_place_into_sight(at: Counter) -> None:
-    at.window.resize(*AT_200)
+    at.window.resize(*LOW)
     at.window.go_to(ON_RAIL[0])
     at.quiet()
     last = at.button(ON_RAIL[-1])
@@ -115,12 +156,15 @@ def test_a_tool_s_figures_stand_below_each_other_where_there_is_no_room(at: Coun
     at.bot.waitUntil(lambda: abs(table.viewport().height() - rows) <= 8)
 
 
-def test_the_photo_bench_is_scrolled_where_it_has_no_room(at: Counter) -> None:
+@pytest.mark.parametrize("size", [AT_150, AT_200])
+def test_the_photo_bench_is_scrolled_where_it_has_no_room(
+    at: Counter, size: tuple[int, int]
+) -> None:
     bench(at)
     at.quiet()
-    at.window.resize(*AT_150)
+    at.window.resize(*size)
     at.bot.wait(100)
-    assert sorted({*cut_off(at.window), *outgrown(at.window, AT_150)}) == []
+    assert sorted({*cut_off(at.window), *outgrown(at.window, size)}) == []
     assert at.page.height() > at.page.visibleRegion().boundingRect().height()
     whole = at.button("Show the whole photo (0)")
     assert not seen(whole)

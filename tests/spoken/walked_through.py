@@ -27,7 +27,9 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_window.own_language import OWN_NAME, said_in_each
 from desktop_app.shop_window.place_names import ASK, FIRST_RULES, JOB, ON_RAIL
 from tests.shop_stories.counter import Counter
+from tests.shop_stories.full_shop import fill
 from tests.shop_stories.one_job import SMALL, one_job
+from tests.shop_stories.test_narrow_window import AT_150, AT_200
 from tests.shop_stories.test_reached_and_seen import SIZES, cut_off, outgrown
 from tests.spoken.speaking import SIGN, SPOKEN
 
@@ -115,6 +117,22 @@ def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path
     go(at, place)
     at.picture(tmp_path, f"{place}-{size}-{SPOKEN}")
     assert "\n".join(sorted({*cut_off(at.window), *outgrown(at.window)})) == ""
+
+
+@pytest.mark.skipif(SPOKEN == "marked", reason="the sign takes room that no language takes")
+@pytest.mark.parametrize("screen", [AT_150, AT_200])
+def test_no_words_are_cut_off_where_pixels_count_more(
+    at: Counter, screen: tuple[int, int], tmp_path: Path
+) -> None:
+    fill(at)
+    at.window.resize(*screen)
+    found = {}
+    for place in PLACES:
+        go(at, place)
+        at.picture(tmp_path, f"{place}-{screen[0]}-{SPOKEN}")
+        if said := sorted({*cut_off(at.window), *outgrown(at.window, screen)}):
+            found[place] = said
+    assert found == {}
 
 
 @pytest.mark.skipif(SPOKEN == "marked", reason="the sign is no language")

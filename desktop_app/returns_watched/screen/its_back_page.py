@@ -49,6 +49,7 @@ from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
 NONE_WAITS = tr("No return waits for a judgement.")
+PANE_LEAST = 200  # pixels that a return is read in; a lower window scrolls the whole page
 LIST_FIRST_MS = 15  # in which the list is painted, before the first of its returns is read
 MATTERS = frozenset(
     (
@@ -137,6 +138,7 @@ class ItsBackPage(KeepsRefused, QWidget):
         met.column.addWidget(self._chain)
         met.column.addWidget(self._both)
         self._right.column.addWidget(met)
+        self._right.setMinimumHeight(PANE_LEAST)
         self._right.hide()
         both = QHBoxLayout()
         both.addLayout(left, 3)

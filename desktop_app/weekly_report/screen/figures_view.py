@@ -14,6 +14,7 @@ from desktop_app.weekly_report.screen.sheet_view import SheetView
 from desktop_app.weekly_report.sheet_form import Sheet
 
 LIST_WIDTH = 170  # at least; longer names get what they need
+PAGE_LEAST = 200  # pixels that a sheet is read in; a lower window scrolls the whole page
 _BESIDE_NAMES = 24
 
 
@@ -36,6 +37,7 @@ class FiguresView(QWidget):
         self._sheet.sheet_wanted.connect(self._turn_to)
         self._waits = plain_label("", wrap=True)
         self._page = ReadingPage()
+        self._page.setMinimumHeight(PAGE_LEAST)
         self._page.column.addWidget(self._waits)
         self._page.column.addWidget(self._sheet)
         row = QHBoxLayout(self)
