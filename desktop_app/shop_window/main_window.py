@@ -36,7 +36,7 @@ from desktop_app.shop_window.texts import tooltip
 if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
 
-PAGE_LEAST = 600  # pixels; where the rail leaves less beside it, it lies above the page
+PAGE_LEAST = 560  # pixels; where the rail leaves less beside it, it lies above the page
 LETTERS_FOR_WORDS = 105  # that the window has to be wide, for undo and redo to say so in words
 
 
