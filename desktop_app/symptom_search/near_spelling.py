@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Collection, Iterable, Iterator
-from functools import cached_property, lru_cache
+from functools import cache, cached_property, lru_cache
 
 from desktop_app.symptom_search.typing_mistake import distance
 
@@ -16,34 +16,37 @@ _FEWEST_SOUNDS = 4
 _REMEMBERED = 20_000
 
 # One letter for each sound, so that words written by ear meet. Our own, and rough on purpose.
-_SOUNDS = tuple(
-    (re.compile(pattern), sound)
-    for pattern, sound in (
-        ("^kn|^gn", "n"),
-        ("^wr", "r"),
-        ("ph", "f"),
-        ("tch", "ch"),
-        ("[tsc]i?on|shun|shon", "xn"),
-        ("sh|ch", "x"),
-        ("gh", ""),
-        ("qu", "kw"),
-        ("x(?!n)", "ks"),
-        ("ck", "k"),
-        ("c(?=[eiy])", "s"),
-        ("[cq]", "k"),
-        ("z", "s"),
-        ("^[aeiouy]+", "a"),
-        ("(?<!^)[aeiouy]", ""),
-        (r"(.)\1+", r"\1"),
-    )
+_SOUNDS = (
+    ("^kn|^gn", "n"),
+    ("^wr", "r"),
+    ("ph", "f"),
+    ("tch", "ch"),
+    ("[tsc]i?on|shun|shon", "xn"),
+    ("sh|ch", "x"),
+    ("gh", ""),
+    ("qu", "kw"),
+    ("x(?!n)", "ks"),
+    ("ck", "k"),
+    ("c(?=[eiy])", "s"),
+    ("[cq]", "k"),
+    ("z", "s"),
+    ("^[aeiouy]+", "a"),
+    ("(?<!^)[aeiouy]", ""),
+    (r"(.)\1+", r"\1"),
 )
 
 
 def sounds(word: str) -> str:
     """Return the consonants of a word as they are heard; a vowel counts only where it begins."""
-    for pattern, sound in _SOUNDS:
+    for pattern, sound in _sounds():
         word = pattern.sub(sound, word)
     return word
+
+
+@cache
+def _sounds() -> tuple[tuple[re.Pattern[str], str], ...]:
+    """Return the sounds' patterns, made with the first slip."""
+    return tuple((re.compile(pattern), sound) for pattern, sound in _SOUNDS)
 
 
 class NearSpelling:

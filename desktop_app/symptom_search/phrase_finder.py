@@ -112,10 +112,11 @@ class PhraseFinder:
                 if words and words not in known:
                     known[words] = _Phrase(identity, words, not DENIALS.isdisjoint(words))
         use = Counter(chain.from_iterable(map(set, known)))
+        order = {word: place for place, word in enumerate(sorted(use, key=lambda w: (use[w], w)))}
         for words, phrase in known.items():
             self._by_first.setdefault(words[0], []).append(phrase)
             if len(words) > 1:
-                rarest = min(words, key=lambda word: (use[word], word))
+                rarest = min(words, key=order.__getitem__)
                 for word in meanings[rarest]:
                     self._by_rarest.setdefault(word, []).append(phrase)
         self._phrases = tuple(known.values())

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from functools import cached_property, lru_cache
 from itertools import chain, pairwise
+from types import MappingProxyType
+from typing import NamedTuple
 
 from desktop_app.symptom_search.near_spelling import LONGEST_WORD, NearSpelling
 
@@ -84,6 +86,19 @@ def _trimmed(word: str) -> str:
     return word
 
 
+class ReadBefore(NamedTuple):
+    """What was worked out before from the same words: taken over, it need not be again.
+
+    `words` are the compared words of phrases, `forms` all words that are known.
+    """
+
+    words: Mapping[str, tuple[str, ...]] = MappingProxyType({})
+    forms: Collection[str] = ()
+
+
+NOTHING_BEFORE = ReadBefore()
+
+
 class WordReader:
     """Turns text into clauses of compared words.
 
@@ -91,7 +106,8 @@ class WordReader:
     word or several neighbouring words, to a word or several. `whole` are phrases that mean
     something word for word only: without its filling words "since you had it" is any "since".
     A word that stands in none of these nor in `known` texts is mended where it is plainly a slip,
-    or two words written as one, or half of one; `ordinary` words are left as they are.
+    or two words written as one, or half of one; `ordinary` words are left as they are. What was
+    `before` worked out from all of these is not worked out again.
     """
 
     def __init__(
@@ -101,8 +117,13 @@ class WordReader:
         whole: Iterable[str] = (),
         known: Iterable[str] = (),
         ordinary: Iterable[str] = (),
+        before: ReadBefore = NOTHING_BEFORE,
     ) -> None:
         whole, ordinary = tuple(whole), tuple(ordinary)
+        self._written, self._before = (*known, *whole, *one_word), before
+        self._replaced = tuple(one_word.values())
+        # Most of these are read next, as phrases, and are not taken apart a second time then.
+        self._apart = {} if before.forms else {text: _split(text) for text in self._written}
         self._mended = {tuple(_split(k)): tuple(_split(v)) for k, v in mended.items()}
         self._mends = _Replacing(self._mended)
         self._joins = _Replacing(
@@ -111,19 +132,13 @@ class WordReader:
         self._one_words = _Replacing(
             {_stems(_split(k)): _stems(_split(v)) for k, v in one_word.items()}
         )
-        # Most of these are read next, as phrases, and are not taken apart a second time then.
-        self._apart = {text: _split(text) for text in (*known, *whole, *one_word)}
-        texts = [*self._apart.values(), *map(_split, one_word.values()), *self._mended.values()]
-        slips = [word for words in self._mended for word in words]
-        self._texts = (*texts, *self._mended)
-        told_of = set(chain.from_iterable(texts))
-        told_of.update(list(map(stem, told_of)))
+        self._forms = frozenset(before.forms or self._all_forms())
         self._spelling = NearSpelling(
-            told_of.union(slips),
+            self._forms,
             lambda word: " ".join(self._compared([word])),
             (*ordinary, *FILLING),
         )
-        self._ordinary = frozenset(map(stem, ordinary))
+        self._ordinary_words = ordinary
         self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
         self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
         self._told = lru_cache(_PHRASES)(
@@ -140,7 +155,20 @@ class WordReader:
         """Return the compared words of one clause or phrase."""
         return self._told(text)
 
+    def read_now(self, phrases: Iterable[str]) -> ReadBefore:
+        """Return what is worked out from these words, to be kept beside them."""
+        return ReadBefore({one: self.words(one) for one in phrases}, self._forms)
+
+    def _all_forms(self) -> set[str]:
+        texts = (*self._apart.values(), *map(_split, self._replaced), *self._mended.values())
+        forms = set(chain.from_iterable(texts))
+        forms.update(list(map(stem, forms)))
+        return forms.union(*self._mended)
+
     def _tell(self, text: str) -> tuple[str, ...]:
+        before = self._before.words.get(text)
+        if before is not None:
+            return before
         words = self._apart.pop(text, None)
         if words is None:
             return tuple(self._compared(self._spelled(_split(text))))
@@ -205,9 +233,15 @@ class WordReader:
         return self._is_known(one + other) and (stem(one), stem(other)) not in self._pairs
 
     @cached_property
+    def _ordinary(self) -> frozenset[str]:
+        return frozenset(map(stem, self._ordinary_words))
+
+    @cached_property
     def _pairs(self) -> set[tuple[str, str]]:
         """Neighbours in what is known; asked for where a word may be two, or two words one."""
-        pairs = set(chain.from_iterable(map(pairwise, self._texts)))
+        texts = map(_split, (*self._written, *self._replaced))
+        all_texts = chain(texts, self._mended.values(), self._mended)
+        pairs = set(chain.from_iterable(map(pairwise, all_texts)))
         return {(stem(one), stem(other)) for one, other in pairs}
 
     def _parted(self, word: str) -> list[str]:

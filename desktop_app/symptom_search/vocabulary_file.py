@@ -15,8 +15,9 @@ from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.subjects import Things
-from desktop_app.symptom_search.told_words import WordReader
+from desktop_app.symptom_search.told_words import NOTHING_BEFORE, WordReader
 from desktop_app.symptom_search.vocabulary import Group, TwoMeanings, Vocabulary
+from desktop_app.symptom_search.vocabulary_read import as_kept, read_before
 
 _WORDS = frozenset(("id", "plain", "means"))
 _LISTS = frozenset(("heard", "shop", "when", "systems", "codes", "near"))
@@ -52,6 +53,23 @@ def shop_vocabulary() -> Vocabulary:
 
 def read_vocabulary(folder: Path) -> Vocabulary:
     """Read all TOML files of a folder as one vocabulary; a VocabularyTrouble says what is wrong."""
+    return _read(folder)[0]
+
+
+def read_anew(folder: Path) -> str:
+    """Return what the file beside these holds, of which `read_vocabulary` makes use."""
+    _, reader, phrases, texts = _read(folder, anew=True)
+    return as_kept(texts, reader.read_now(phrases))
+
+
+def _read(
+    folder: Path, *, anew: bool = False
+) -> tuple[Vocabulary, WordReader, list[str], list[str]]:
+    """Return the vocabulary, what reads its words, the phrases that it takes apart, and the texts.
+
+    With `anew` nothing is made use of that was worked out before.
+    """
+    texts: list[str] = []
     groups: list[Group] = []
     conditions: dict[str, Iterable[str]] = {}
     words: dict[str, dict[str, str]] = {"mended": {}, "one_word": {}}
@@ -60,7 +78,7 @@ def read_vocabulary(folder: Path) -> Vocabulary:
     listed: dict[str, list[str]] = {name: [] for name in _PHRASES}
     things: dict[str, dict[str, tuple[str, ...]]] = {name: {} for name in _THINGS}
     for path in sorted(folder.glob("*.toml")):
-        data = _loaded(path)
+        data = _loaded(path, texts)
         groups.extend(_group(entry, path.name) for entry in _tables(data, "groups", path.name))
         for identity, phrases in _table(data, "conditions", path.name).items():
             if identity not in CONDITION_IDS:
@@ -92,15 +110,17 @@ def read_vocabulary(folder: Path) -> Vocabulary:
         for phrase in phrases
     ]
     told += [word for one in akin.values() for word in one] + [_TURNS]
-    named = (name for those in things.values() for names in those.values() for name in names)
+    named = [name for those in things.values() for names in those.values() for name in names]
     ordinary = (*" ".join(listed["ordinary"]).split(), *" ".join(named).split())
-    reader = WordReader(words["mended"], words["one_word"], listed["whole"], told, ordinary)
+    before = NOTHING_BEFORE if anew else read_before(folder, texts)
+    reader = WordReader(words["mended"], words["one_word"], listed["whole"], told, ordinary, before)
     parts = " ".join(listed["parts"]).split()
-    return Vocabulary(
+    vocabulary = Vocabulary(
         *(groups, conditions, reader, two_meanings, listed["nothing"], akin),
         no_condition=listed["no_condition"],
         things=Things(things["things"], things["which"], parts),
     )
+    return vocabulary, reader, [*told, *named, *things["which"]], texts
 
 
 def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: str) -> None:
@@ -113,9 +133,10 @@ def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: st
         akin[name] = akin.get(name, frozenset()).union(_strings(sorts, file, f"sorts.{name}"))
 
 
-def _loaded(path: Path) -> dict[str, Any]:
+def _loaded(path: Path, texts: list[str]) -> dict[str, Any]:
     try:
-        data = tables_read().values(path.read_text(encoding="utf-8"))
+        texts.append(path.read_text(encoding="utf-8"))
+        data = tables_read().values(texts[-1])
     except ValueError as error:  # no TOML, or no UTF-8
         raise VocabularyTrouble(
             tr("{name} cannot be read: {error}.", name=path.name, error=error),
