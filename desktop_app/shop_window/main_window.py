@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QSettings, QSize, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QSettings, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -32,6 +32,7 @@ from desktop_app.shop_window.rail import Rail, RailButton
 from desktop_app.shop_window.room_watch import RoomWatch
 from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import tooltip
+from desktop_app.shop_window.window_place import keep_place, put_in_place
 
 if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
@@ -53,7 +54,6 @@ class MainWindow(QMainWindow):
     def __init__(self, settings: QSettings | None = None) -> None:
         super().__init__()
         self.setWindowTitle("Benchwitness")
-        self.resize(QSize(1280, 820).boundedTo(self._room()))
         self._settings = settings
         self._desk: Desk | None = None
         self._buttons: dict[str, QPushButton] = {}
@@ -72,7 +72,7 @@ class MainWindow(QMainWindow):
         self._lay_out()
         RoomWatch(self, LETTERS_FOR_WORDS, self._find_room)
         on_key(self, QKeySequence.StandardKey.Quit, tr("closes the window"), self.close)
-        self._restore_place()
+        put_in_place(self, settings)
 
     def attend(self, desk: Desk) -> None:
         """Connect the frame to the desk once the record is open."""
@@ -282,8 +282,7 @@ class MainWindow(QMainWindow):
         if self._desk is not None:
             self._desk.closing.emit()
             self._desk.errands.finish()
-        if self._settings is not None:
-            self._settings.setValue("window/geometry", self.saveGeometry())
+        keep_place(self, self._settings)
         super().closeEvent(event)
 
     def _was_told(self, refused: ShopTrouble) -> bool:
@@ -324,11 +323,6 @@ class MainWindow(QMainWindow):
             self._above.setObjectName(tight)
             dress_anew(self._above)
 
-    def _room(self) -> QSize:
-        """Return what a screen leaves for a window with its frame; there may be none."""
-        screen = QApplication.primaryScreen()
-        return screen.availableSize() - QSize(16, 48) if screen is not None else QSize(1280, 820)
-
     def _tool(self, words: str, keys: QKeySequence.StandardKey) -> QToolButton:
         button = QToolButton()
         button.setText(words)
@@ -339,13 +333,6 @@ class MainWindow(QMainWindow):
         action.triggered.connect(partial(self._key_pressed, button))
         self.addAction(action)
         return button
-
-    def _restore_place(self) -> None:
-        if self._settings is None:
-            return
-        geometry = self._settings.value("window/geometry")
-        if isinstance(geometry, QByteArray):
-            self.restoreGeometry(geometry)
 
     @Slot()
     def _rail_pressed(self) -> None:
