@@ -60,7 +60,7 @@ class WelcomePage(ReadingPage):
             (
                 tr("Look at the demo shop"),
                 tr(
-                    "An invented shop with two years of jobs; it is made in under a minute "
+                    "An invented shop with two years of jobs; it is made in a minute or two "
                     "and nothing of your own is touched."
                 ),
                 self._demo,

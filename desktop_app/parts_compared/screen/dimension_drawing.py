@@ -10,6 +10,7 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.screen.dial_picture import draw_count, draw_dial
 from desktop_app.parts_compared.screen.drawn_values import DrawnValues
 from desktop_app.parts_compared.screen.scale_picture import draw_scale
+from desktop_app.shop_window.texts import tooltip
 
 PICTURES = {"orientation": draw_dial, "count": draw_count}
 
@@ -35,6 +36,7 @@ class DimensionDrawing(QWidget):
             return
         self._values = values
         self.setAccessibleDescription("" if values is None else values.words())
+        self.setToolTip("" if values is None else tooltip(f"{values.words()} {values.legend()}"))
         self.updateGeometry()
         self.update()
 

@@ -45,6 +45,20 @@ class DrawnValues:
             said.append(_allowed_words(*self.band, self.unit))
         return f"{self.label}: {'; '.join(said)}."
 
+    def legend(self) -> str:
+        """Say what the marks, lines and hatches of the drawing are."""
+        said = [tr("◆ is the removed part, ● the replacement.")]
+        on_axis = self.role not in ("count", "orientation")
+        if on_axis and any(
+            one is not None and one.expanded > 0 for one in (self.removed, self.replacement)
+        ):
+            said.append(tr("The line through a mark is its ±."))
+        if on_axis and self.difference_doubt is not None and self.replacement is not None:
+            said.append(tr("The thick line is how well the difference is known."))
+        if self.band is not None and self.role != "count":
+            said.append(tr("Hatched is where the replacement may lie."))
+        return " ".join(said)
+
     def said(self, one: Figure) -> str:
         """Return the value of a side with its unit."""
         return amount(one.value, self.unit, one.expanded, self.decimals)

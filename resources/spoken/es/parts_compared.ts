@@ -3009,6 +3009,22 @@
         <translation>{label}: aún no se ha medido nada.</translation>
     </message>
     <message>
+        <source>◆ is the removed part, ● the replacement.</source>
+        <translation>◆ es la pieza retirada, ● el repuesto.</translation>
+    </message>
+    <message>
+        <source>The line through a mark is its ±.</source>
+        <translation>La línea que cruza una marca es su ±.</translation>
+    </message>
+    <message>
+        <source>The thick line is how well the difference is known.</source>
+        <translation>La línea gruesa es lo bien que se conoce la diferencia.</translation>
+    </message>
+    <message>
+        <source>Hatched is where the replacement may lie.</source>
+        <translation>La zona rayada es donde puede quedar el repuesto.</translation>
+    </message>
+    <message>
         <source>allowed from {low} to {high}</source>
         <translation>permitido de {low} a {high}</translation>
     </message>

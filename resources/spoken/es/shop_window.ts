@@ -664,8 +664,8 @@
         <translation>Ver el taller de muestra</translation>
     </message>
     <message>
-        <source>An invented shop with two years of jobs; it is made in under a minute and nothing of your own is touched.</source>
-        <translation>Un taller inventado con dos años de trabajos; se hace en menos de un minuto y no toca nada suyo.</translation>
+        <source>An invented shop with two years of jobs; it is made in a minute or two and nothing of your own is touched.</source>
+        <translation>Un taller inventado con dos años de trabajos; se hace en uno o dos minutos y no toca nada suyo.</translation>
     </message>
     <message>
         <source>Opened before</source>

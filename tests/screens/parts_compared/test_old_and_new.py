@@ -75,6 +75,7 @@ def test_a_calliper_types_row_by_row_and_the_verdict_follows(bench: Bench, qtbot
     assert "Wear can explain that." in words_of(bench)
     picture = named(bench, DimensionDrawing, "drawing of tip radius from the shaft axis")
     assert "replacement 33.66 mm" in picture.accessibleDescription()
+    assert "Hatched is where" in picture.toolTip()
     assert picture.grab().toImage() != type(picture)("").grab().toImage()
 
 
