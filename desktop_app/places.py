@@ -114,7 +114,8 @@ class Places(QObject):
     def _jobs(self) -> JobPlace:
         from desktop_app.returns_watched.screen.job_place import JobPlace
 
-        jobs = JobPlace(self.desk, lambda: self._kinds, self._names, self._read_symptoms)
+        read = self._read_symptoms, self._read_conditions
+        jobs = JobPlace(self.desk, lambda: self._kinds, self._names, *read)
         jobs.judge_wanted.connect(self._judge)
         jobs.bench_wanted.connect(self._to_bench)
         return jobs

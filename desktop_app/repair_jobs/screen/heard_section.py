@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, vehicle_actions
-from desktop_app.repair_jobs.concern_conditions import CONDITIONS
+from desktop_app.repair_jobs.concern_conditions import CONDITIONS, condition_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
 from desktop_app.repair_jobs.screen.beside_vin import BesideVin
@@ -35,6 +35,7 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 SHOWN_FIRST = ("Engine", "Pedal and load", "Weather", "Time")  # of the conditions' headings
 SymptomNames = Callable[[str], str]
 ReadSymptoms = Callable[[str], tuple[str, ...]]
+ReadConditions = ReadSymptoms
 SAME_TROUBLE = tr("The customer says it is the same trouble as before")
 
 
@@ -51,10 +52,11 @@ class HeardSection(Section):
         may_part: vehicle_actions.MayPart | None = None,
         beside_words: QWidget | None = None,
         beside_vin: BesideVin | None = None,
+        read_conditions: ReadConditions = lambda _words: (),
     ) -> None:
         super().__init__(tr("Heard"))
         self._desk = desk
-        self._read_symptoms = read_symptoms
+        self._read_symptoms, self._read_conditions = read_symptoms, read_conditions
         self._symptom_name = symptom_name
         self._job: JobView | None = None
         self._concern = WordsField(tr("Concern, in the customer's own words"), self._save_concern)
@@ -91,6 +93,8 @@ class HeardSection(Section):
         self.column.addWidget(
             plain_label(tr("When does it happen?  ○ not asked  ● happens  ⊘ never"))
         )
+        self._read = plain_label("", "quiet", wrap=True)
+        self.column.addWidget(self._read)
         self._add_conditions()
         self._add_vehicle()
 
@@ -123,6 +127,7 @@ class HeardSection(Section):
         self._who.setVisible(bool(self._who.text()))
         for condition, button in self._ticks.items():
             button.show_value(job.conditions.get(condition), job.id)
+        self._show_read(job)
         self._show_more(any(c in job.conditions for c in self._hidden_ids()))
         self._events.show_job(job)
         self._show_groups(job)
@@ -144,6 +149,14 @@ class HeardSection(Section):
 
     def _show_questions(self, job: JobView) -> None:
         self._vin_box.question.ask(self._desk.ask(vin_still_asked, job))
+
+    def _show_read(self, job: JobView) -> None:
+        """Say which conditions the words tell: nobody had to ask for these."""
+        ticked = (one for one in self._read_conditions(job.concern) if job.conditions.get(one))
+        said = ", ".join(map(condition_words, ticked))
+        words = tr("The customer's words say it themselves: {conditions}.", conditions=said)
+        self._read.setText(words if said else "")
+        self._read.setVisible(bool(said))
 
     def _show_groups(self, job: JobView) -> None:
         self._groups_row.clear()

@@ -30,10 +30,11 @@ class JobPlace(QObject):
         kinds: Callable[[], Mapping[str, PartKind]],
         names: Callable[[], dict[str, str]],
         read_symptoms: Callable[[str], tuple[str, ...]],
+        read_conditions: Callable[[str], tuple[str, ...]],
     ) -> None:
         super().__init__(desk)
         self._desk, self._kinds, self._names = desk, kinds, names
-        self._read_symptoms = read_symptoms
+        self._read_symptoms, self._read_conditions = read_symptoms, read_conditions
 
     def page(
         self, similar: QWidget, hear: Callable[..., object]
@@ -105,6 +106,7 @@ class JobPlace(QObject):
             refuse_where_judged,
             similar,
             VinOffer(desk),
+            self._read_conditions,
         )
 
     def _refit(self, job_id: int) -> Sequence[tuple[str, bool]]:

@@ -2345,6 +2345,10 @@
         <translation>traído por {name}</translation>
     </message>
     <message>
+        <source>The customer&apos;s words say it themselves: {conditions}.</source>
+        <translation>Lo dicen las propias palabras del cliente: {conditions}.</translation>
+    </message>
+    <message>
         <source>Read from the words; press to take it out</source>
         <translation>Leído de las palabras; pulse para quitarlo</translation>
     </message>

@@ -67,6 +67,30 @@ def test_what_was_noted_by_mistake_is_taken_out(qtbot: QtBot, shop: ShopRecord) 
         assert connection.execute(select(VehicleEvent.id)).all() == []
 
 
+def test_conditions_that_the_words_tell_are_named_as_such_while_they_are_ticked(
+    qtbot: QtBot, shop: ShopRecord
+) -> None:
+    said = WriteUp("misses when damp", plate="TH 1", odometer=1000, conditions=("damp",))
+    actions.write_up(shop, said)
+    actions.tick_condition(shop, 1, "hot", True)
+    read = lambda words: ("damp", "rain") if "damp" in words else ()  # noqa: E731
+    section = HeardSection(
+        Desk(shop), lambda _words: (), lambda symptom: symptom, read_conditions=read
+    )
+    qtbot.addWidget(section)
+    section.show()
+
+    def told() -> list[str]:
+        with shop.reading() as connection:
+            section.show_job(read_job(connection, 1))
+        lines = [one.text() for one in section.findChildren(QLabel) if one.isVisible()]
+        return [one for one in lines if "themselves" in one]
+
+    assert told() == ["The customer's words say it themselves: damp."]
+    actions.tick_condition(shop, 1, "damp", False)
+    assert told() == []
+
+
 def came_again(shop: ShopRecord, on: str, odometer: int) -> int:
     said = WriteUp("misses", vehicle_id=1, odometer=odometer, came_at=f"{on}T09:00:00+00:00")
     made = actions.write_up(shop, said).made
