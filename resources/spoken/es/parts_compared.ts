@@ -3010,7 +3010,7 @@
     </message>
     <message>
         <source>◆ is the removed part, ● the replacement.</source>
-        <translation>◆ es la pieza retirada, ● el repuesto.</translation>
+        <translation>◆ es la pieza desmontada, ● el repuesto.</translation>
     </message>
     <message>
         <source>The line through a mark is its ±.</source>
