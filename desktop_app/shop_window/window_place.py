@@ -28,6 +28,7 @@ def keep_place(window: QWidget, memory: QSettings | None) -> None:
     if memory is not None:
         memory.setValue(_PLACE, window.saveGeometry())
         memory.setValue(_SIZE, window.normalGeometry().size())
+        memory.sync()  # now: a program may be ended right after its window was closed
 
 
 def _room() -> QSize:
