@@ -109,14 +109,17 @@ def test_every_text_is_spoken(at: Counter, place: str) -> None:
 
 @pytest.mark.skipif(SPOKEN == "marked", reason="the sign takes room that no language takes")
 @pytest.mark.parametrize("size", SIZES)
-@pytest.mark.parametrize("place", PLACES)
-def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path) -> None:
+def test_no_words_are_cut_off(at: Counter, size: int, tmp_path: Path) -> None:
     desk = at.program.desk
     assert desk is not None
     desk.do(change_rule, "text_size", size)
-    go(at, place)
-    at.picture(tmp_path, f"{place}-{size}-{SPOKEN}")
-    assert "\n".join(sorted({*cut_off(at.window), *outgrown(at.window)})) == ""
+    found = {}
+    for place in PLACES:
+        go(at, place)
+        if said := sorted({*cut_off(at.window), *outgrown(at.window)}):
+            at.picture(tmp_path, f"{place}-{size}-{SPOKEN}")
+            found[place] = said
+    assert found == {}
 
 
 @pytest.mark.skipif(SPOKEN == "marked", reason="the sign takes room that no language takes")
@@ -129,8 +132,8 @@ def test_no_words_are_cut_off_where_pixels_count_more(
     found = {}
     for place in PLACES:
         go(at, place)
-        at.picture(tmp_path, f"{place}-{screen[0]}-{SPOKEN}")
         if said := sorted({*cut_off(at.window), *outgrown(at.window, screen)}):
+            at.picture(tmp_path, f"{place}-{screen[0]}-{SPOKEN}")
             found[place] = said
     assert found == {}
 
